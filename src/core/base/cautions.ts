@@ -1,0 +1,51 @@
+// Warnings that travel with a finding, gravest first. Code and facts are the truth; the sentence is made here and nowhere else.
+
+type Facts = {
+  "across-contradicts-within": { group: string; across: string; within: string };
+  "groups-explain-slope": { group: string };
+  "slopes-differ-by-group": { group: string };
+  "one-piece-carries-it": { piece: string; without: string };
+  "few-records": { have: number; need: number };
+  "shared-ancestor": { columns: string; ancestor: string };
+  "pieces-share": { column: string; groups: number; records: number };
+  "measurement-error-flattens": { column: string; share: string };
+  "unequal-spread": { column: string };
+  "not-straight": { column: string };
+  "not-normal": { column: string };
+  "beyond-records": { column: string; low: string; high: string };
+  "many-questions": { asked: number };
+  "records-set-aside": { count: number };
+  "stated-after": { stated: string };
+  "rig-as-large-as-spread": { rig: string };
+  "ambiguous-cells": { column: string; count: number };
+};
+
+export type CautionCode = keyof Facts;
+export type Caution = { [C in CautionCode]: { readonly code: C; readonly facts: Facts[C] } }[CautionCode];
+
+/** The order of this catalogue is the order of gravity. */
+export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => string } = {
+  "across-contradicts-within": ({ group, across, within }) => `Across all records the slope ${across}; within each ${group} it ${within}. The difference between one ${group} and another makes the picture as a whole misleading.`,
+  "groups-explain-slope": ({ group }) => `Most of the slope across all records comes from differences between one ${group} and another.`,
+  "slopes-differ-by-group": ({ group }) => `The slope is not the same in each ${group}; one common slope hides that.`,
+  "one-piece-carries-it": ({ piece, without }) => `${piece} carries much of this answer: without it, ${without}.`,
+  "few-records": ({ have, need }) => `This rests on ${have} records; with fewer than ${need} an answer can turn with the next instrument.`,
+  "shared-ancestor": ({ columns, ancestor }) => `${columns} were computed from the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
+  "pieces-share": ({ column, groups, records }) => `Pieces that share a ${column} are not separate evidence: ${records} records come from ${groups}.`,
+  "measurement-error-flattens": ({ column, share }) => `Measurement error of ${column} flattens the slope by about ${share}.`,
+  "unequal-spread": ({ column }) => `The scatter grows or shrinks along ${column}; the interval allows for that.`,
+  "not-straight": ({ column }) => `The records bend along ${column}; a straight line describes them only roughly.`,
+  "not-normal": ({ column }) => `Some records of ${column} lie far outside what chance alone would scatter.`,
+  "beyond-records": ({ column, low, high }) => `The records of ${column} run from ${low} to ${high}; this looks beyond them.`,
+  "many-questions": ({ asked }) => `This is one of ${asked} questions asked of these records; one in twenty would look surprising by chance.`,
+  "records-set-aside": ({ count }) => `${count} records take no part; the list says why.`,
+  "stated-after": ({ stated }) => `No instrument was finished after the rule was stated (${stated}), so nothing here is a test of it.`,
+  "rig-as-large-as-spread": ({ rig }) => `The repeatability of ${rig} is as large as the spread between pieces.`,
+  "ambiguous-cells": ({ column, count }) => `${count} cells of ${column} can be read two ways and were left out.`,
+};
+
+/** A caution with its sentence. */
+export function stated(caution: Caution): Caution & { readonly sentence: string } {
+  const say = cautions[caution.code] as (facts: Caution["facts"]) => string;
+  return { ...caution, sentence: say(caution.facts) };
+}

@@ -1,0 +1,16 @@
+import fc from "fast-check";
+import { it } from "vitest";
+
+const seed = Number(process.env.THUMBRULE_SEED ?? 20260314);
+
+/** A law on random input: seeded, so that a failure comes back; fast-check prints seed and the shrunk case. THUMBRULE_SEED changes it. */
+export function law<T extends [unknown, ...unknown[]]>(
+  sentence: string,
+  arbitraries: { [K in keyof T]: fc.Arbitrary<T[K]> },
+  holds: (...values: T) => void | boolean,
+  runs = 200,
+): void {
+  it(`${sentence} (seed ${seed})`, () => {
+    fc.assert(fc.property(...(arbitraries as unknown as [fc.Arbitrary<unknown>]), holds as (value: unknown) => void), { seed, numRuns: runs });
+  });
+}

@@ -1,0 +1,20 @@
+// The page, served by the loopback server out of dist/app.
+import { defineConfig } from "vite";
+import { plugins } from "./plugins.config.ts";
+
+export default defineConfig({
+  root: "src/app",
+  base: "./",
+  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+  plugins: plugins(),
+  logLevel: "warn",
+  build: {
+    outDir: "../../dist/app",
+    emptyOutDir: true,
+    target: "es2023",
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    license: true,
+    manifest: "files.json",
+  },
+});
