@@ -1,0 +1,13 @@
+export * from "./amount-in-words.ts";
+export * from "./dimension.ts";
+export * from "./dimension-in-words.ts";
+export { numberInWords } from "./number-in-words.ts";
+export * from "./pitch.ts";
+export * from "./quotient-unit.ts";
+export { fromSi, toSi } from "./si.ts";
+export type { Unit } from "./unit.ts";
+export { unitCatalogue } from "./unit-catalogue.ts";
+export * from "./unit-for-display.ts";
+export * from "./unit-from-code.ts";
+export * from "./unit-from-text.ts";
+export type { UnitRecord } from "./unit-record.ts";
