@@ -1,0 +1,28 @@
+// The folder as routes see it: read, list, save, compute. Everything that a route may touch is in this type.
+import type { TraceStep } from "../../core/base/index.ts";
+import type { PageData } from "../../notebook/share/index.ts";
+import type { SaveOutcome } from "./save-file.ts";
+
+/** A notebook as the contents page lists it. */
+export type NotebookListing = { readonly file: string; readonly title: string; readonly written: string | null };
+
+/** Positions of dials by name, in the unit in which each is shown. */
+export type DialPositions = ReadonlyMap<string, number>;
+
+/** What a dated copy is asked with. */
+export type ShareWish = { readonly file: string; readonly text: string; readonly date: string; readonly without: readonly string[] };
+
+export type Workspace = {
+  readonly notebooks: () => Promise<readonly NotebookListing[]>;
+  /** Bytes of a file of the workspace; null when it is not there or may not be read. */
+  readonly read: (name: string) => Promise<Uint8Array | null>;
+  readonly save: (name: string, bytes: Uint8Array, base: string) => Promise<SaveOutcome>;
+  /** Everything the page shows of a notebook whose text is given. */
+  readonly compute: (file: string, text: string, dials: DialPositions) => Promise<PageData>;
+  readonly trace: (file: string, text: string, entry: string) => Promise<readonly TraceStep[]>;
+  readonly share: (wish: ShareWish) => Promise<{ readonly name: string; readonly html: string }>;
+  /** Calls back with the name of a file that something changed; the function given back ends it. */
+  readonly onChange: (listener: (file: string) => void) => () => void;
+  /** Waits for saves under way, stops watching. */
+  readonly close: () => Promise<void>;
+};
