@@ -1,0 +1,107 @@
+import { compensatedSum } from "../compensated-sum.ts";
+import type { HouseholderQr } from "./householder-qr.ts";
+import { householderQr, reflected } from "./householder-qr.ts";
+
+export type LeastSquares = {
+  /** One for each column; NaN for all when the rank is short. */
+  readonly coefficients: Float64Array;
+  /** y minus its fit, not weighted. */
+  readonly residuals: Float64Array;
+  readonly fitted: Float64Array;
+  /** Diagonal of the hat matrix (of the weighted problem). */
+  readonly leverage: Float64Array;
+  /** Inverse of X'WX, p by p: times the residual variance it is the covariance of the coefficients. */
+  readonly inverse: readonly Float64Array[];
+  readonly rank: number;
+  /** Numbers of the columns that say the same as the others. */
+  readonly dependent: readonly number[];
+  /** Weighted sum of squared residuals. */
+  readonly residualSumOfSquares: number;
+  /** Records with weight less rank. */
+  readonly degreesOfFreedom: number;
+};
+
+const TOLERANCE = 1e-13;
+
+function solved(qr: HouseholderQr, right: Float64Array): Float64Array {
+  const p = qr.rank;
+  const out = new Float64Array(p);
+  for (let j = p - 1; j >= 0; j--) {
+    let sum = right[j] as number;
+    for (let k = j + 1; k < p; k++) sum -= ((qr.columns[k] as Float64Array)[j] as number) * (out[k] as number);
+    out[j] = sum / (qr.diagonal[j] as number);
+  }
+  return out;
+}
+
+/** Rows of the inverse of R, each with the pivoted column it belongs to. */
+function inverseOfR(qr: HouseholderQr): Float64Array[] {
+  return Array.from({ length: qr.rank }, (_, j) => {
+    const unit = new Float64Array(qr.rank);
+    unit[j] = 1;
+    return solved(qr, unit);
+  });
+}
+
+function leverageOf(qr: HouseholderQr, n: number): Float64Array {
+  const leverage = new Float64Array(n);
+  for (let j = 0; j < qr.rank; j++) {
+    const q = new Float64Array(n);
+    q[j] = 1;
+    for (let k = j; k >= 0; k--) reflected(qr, k, q);
+    for (let i = 0; i < n; i++) leverage[i] = (leverage[i] as number) + (q[i] as number) ** 2;
+  }
+  return leverage;
+}
+
+/**
+ * Least squares: the b that minimizes sum w (y - X b)^2, by Householder QR with column pivoting; the rank is what the columns have, and a
+ * column that says the same as the others is named, never dropped in silence. One step of refinement on the residuals.
+ * X: p columns of length n, scaled or not; y: length n; weights: > 0 or 0 (such a row is predicted but does not count), default 1.
+ * Coefficients lose about the digits of the condition number of the scaled columns.
+ * Source: Golub and Van Loan (2013), section 5.3.3; A. Bjorck (1996), Numerical Methods for Least Squares Problems, section 2.9.
+ */
+export function leastSquares(X: readonly Float64Array[], y: Float64Array, weights?: Float64Array): LeastSquares {
+  const n = y.length;
+  const p = X.length;
+  const root = weights ? weights.map(Math.sqrt) : null;
+  const scaled = (column: Float64Array) => (root ? column.map((value, i) => value * (root[i] as number)) : column);
+  const qr = householderQr(X.map(scaled), TOLERANCE);
+  const coefficients = new Float64Array(p).fill(qr.rank < p ? Number.NaN : 0);
+  const residuals = Float64Array.from(y);
+  for (let pass = 0; pass < 2 && qr.rank === p; pass++) {
+    const right = Float64Array.from(scaled(residuals));
+    for (let j = 0; j < qr.rank; j++) reflected(qr, j, right);
+    const step = solved(qr, right);
+    for (let j = 0; j < p; j++) {
+      const at = qr.pivot[j] as number;
+      coefficients[at] = (coefficients[at] as number) + (step[j] as number);
+    }
+    const terms = new Float64Array(p + 1);
+    for (let i = 0; i < n; i++) {
+      terms[p] = y[i] as number;
+      for (let j = 0; j < p; j++) terms[j] = -((X[j] as Float64Array)[i] as number) * (coefficients[j] as number);
+      residuals[i] = compensatedSum(terms);
+    }
+  }
+  const columns = inverseOfR(qr);
+  const inverse = Array.from({ length: p }, () => new Float64Array(p));
+  for (let a = 0; a < qr.rank; a++)
+    for (let b = 0; b < qr.rank; b++) {
+      let sum = 0;
+      for (let j = Math.max(a, b); j < qr.rank; j++) sum += ((columns[j] as Float64Array)[a] as number) * ((columns[j] as Float64Array)[b] as number);
+      (inverse[qr.pivot[a] as number] as Float64Array)[qr.pivot[b] as number] = sum;
+    }
+  const counted = root ? root.reduce((count, w) => count + (w > 0 ? 1 : 0), 0) : n;
+  return {
+    coefficients,
+    residuals,
+    fitted: y.map((value, i) => value - (residuals[i] as number)),
+    leverage: leverageOf(qr, n),
+    inverse,
+    rank: qr.rank,
+    dependent: qr.pivot.slice(qr.rank),
+    residualSumOfSquares: compensatedSum(residuals.map((r, i) => r * r * (weights ? (weights[i] as number) : 1))),
+    degreesOfFreedom: counted - qr.rank,
+  };
+}
