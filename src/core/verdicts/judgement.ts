@@ -1,0 +1,17 @@
+import type { Caution, Check, Estimate, Outcome, RowRef, SetAside, Verdict } from "../base/index.ts";
+
+/** What one kind of rule says of one set of records: the verdict, the numbers behind it, and what it would take to tell. */
+export type Judgement = {
+  readonly verdict: Verdict;
+  /** What the records show, as a clause: "the slope is −0.080 mm/GPa (−0.099 to −0.061)". */
+  readonly shows: string;
+  /** Records more that would settle it if they go on like these; null where that cannot be said. */
+  readonly more: number | null;
+  readonly estimate: readonly Estimate[];
+  readonly checks: readonly Check[];
+  readonly cautions: readonly Caution[];
+  readonly rows: { readonly used: readonly RowRef[]; readonly setAside: readonly SetAside[] };
+  readonly methodId: string;
+};
+
+export type JudgementOutcome = Outcome<Judgement>;
