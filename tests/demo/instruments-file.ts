@@ -5,7 +5,19 @@ import { trueEffects } from "./true-effects.ts";
 import type { TrueInstrument } from "./true-pieces.ts";
 import { record, written } from "./written.ts";
 
-const HEADER = ["Instrument", "Top ID", "Finished on", "Final thickness (mm)", "Scale", "Weight", "Air note", "Sustain (s)", "Loudness", "Tonal notes", "Sold"];
+const HEADER = [
+  "Instrument",
+  "Top ID",
+  "Finished on",
+  "Final thickness (mm)",
+  "Scale",
+  "Weight",
+  "Air note",
+  "Sustain (s)",
+  "Loudness",
+  "Tonal notes",
+  "Sold",
+];
 
 export const instrumentsFile = {
   name: "instruments.csv",
@@ -38,7 +50,9 @@ export const instrumentsFile = {
       if (index === 28) fields[7] = "not measured";
       lines.push(record(fields));
     });
-    lines.push(record(["G41", "", "2026-02-11", "2.50", "650 mm", "1.36 kg", "G2 +20c", "", "4/5", "customer's own top", "yes"]));
+    lines.push(
+      record(["G41", "", "2026-02-11", "2.50", "650 mm", "1.36 kg", "G2 +20c", "", "4/5", "customer's own top", "yes"]),
+    );
     return `${lines.join("\n")}\n`;
   },
 };

@@ -1,6 +1,10 @@
 // Random numbers for the demo: the same on every machine. Sums and products of whole numbers only, no logarithm or cosine.
 
-export type Seeded = { readonly uniform: () => number; readonly normal: () => number; readonly pick: <T>(from: readonly T[]) => T };
+export type Seeded = {
+  readonly uniform: () => number;
+  readonly normal: () => number;
+  readonly pick: <T>(from: readonly T[]) => T;
+};
 
 /** A stream that depends on the seed and the name only, so that a new column does not shift an old one. */
 export function seeded(seed: number, name: string): Seeded {

@@ -1,12 +1,28 @@
 // records/tops.csv: every board as it came, weighed, measured and tapped. Units in the headers, and what happens in a real book.
-import { barFrequency } from "../../src/core/wood/index.ts";
+
 import { noteFromFrequency } from "../../src/core/units/index.ts";
+import { barFrequency } from "../../src/core/wood/index.ts";
 import { seeded } from "./seeded.ts";
 import { trueEffects } from "./true-effects.ts";
 import type { TrueBoard } from "./true-pieces.ts";
 import { record, written } from "./written.ts";
 
-const HEADER = ["Top ID", "Received", "Species", "Tree", "Supplier", "Mass (g)", "Length (mm)", "Width (mm)", "Thickness (mm)", "f long (Hz)", "f cross (Hz)", "Tap note", "Moisture (%)", "Remarks"];
+const HEADER = [
+  "Top ID",
+  "Received",
+  "Species",
+  "Tree",
+  "Supplier",
+  "Mass (g)",
+  "Length (mm)",
+  "Width (mm)",
+  "Thickness (mm)",
+  "f long (Hz)",
+  "f cross (Hz)",
+  "Tap note",
+  "Moisture (%)",
+  "Remarks",
+];
 
 /** The board that splits while drying. */
 export const SPLIT_TOP = "T-23";
@@ -20,10 +36,16 @@ export const topsFile = {
       const { balanceOffset, balanceShare, balanceScatter, calliper, calliperOffset, rule, tapFrequency } = trueEffects;
       const isSet = board.received >= trueEffects.balanceSet;
       const mass = board.density * board.length * board.width * board.thickness;
-      const shown = mass * (isSet ? 1 : 1 + balanceShare) + (isSet ? 0 : balanceOffset) + balanceScatter * stream.normal();
+      const shown =
+        mass * (isSet ? 1 : 1 + balanceShare) + (isSet ? 0 : balanceOffset) + balanceScatter * stream.normal();
       const split = board.id === SPLIT_TOP;
-      const along = barFrequency(board.youngsModulus, board.density, board.length, board.thickness) * Math.exp(tapFrequency * stream.normal()) * (split ? 0.71 : 1);
-      const across = barFrequency(board.acrossModulus, board.density, board.width, board.thickness) * Math.exp(2 * tapFrequency * stream.normal());
+      const along =
+        barFrequency(board.youngsModulus, board.density, board.length, board.thickness) *
+        Math.exp(tapFrequency * stream.normal()) *
+        (split ? 0.71 : 1);
+      const across =
+        barFrequency(board.acrossModulus, board.density, board.width, board.thickness) *
+        Math.exp(2 * tapFrequency * stream.normal());
       const note = noteFromFrequency(along);
       const cents = Math.round(note.cents / 5) * 5;
       const fields = [
@@ -59,7 +81,12 @@ const get = (fields: readonly string[], column: string) => fields[HEADER.indexOf
 function untidied(plain: readonly string[], index: number): string[] {
   const fields = [...plain];
   const grams = Number(get(plain, "Mass (g)"));
-  if (index === 3) set(fields, "Supplier", get(plain, "Supplier").replace(/^./, (letter) => letter.toUpperCase()));
+  if (index === 3)
+    set(
+      fields,
+      "Supplier",
+      get(plain, "Supplier").replace(/^./, (letter) => letter.toUpperCase()),
+    );
   if (index === 8) set(fields, "Mass (g)", `${(grams / 1000).toFixed(4)} kg`);
   if (index === 12) set(fields, "f long (Hz)", "");
   if (index === 12) set(fields, "Tap note", "");

@@ -18,4 +18,6 @@ export function asFraction(metres: number, parts = 64): string {
 
 /** One record: fields with the delimiter, a quote or a newline inside are quoted. */
 export const record = (fields: readonly string[], delimiter = ","): string =>
-  fields.map((field) => (field.includes(delimiter) || field.includes('"') ? `"${field.replaceAll('"', '""')}"` : field)).join(delimiter);
+  fields
+    .map((field) => (field.includes(delimiter) || field.includes('"') ? `"${field.replaceAll('"', '""')}"` : field))
+    .join(delimiter);

@@ -10,6 +10,11 @@ export function amountInWords(value: number, standardUncertainty: number | null,
   const unit = unitForDisplay(code);
   const between = unit === "" || unit === "°" || unit === "′" ? "" : " ";
   const pair = rounded.uncertainty === null ? rounded.value : `${rounded.value} ± ${rounded.uncertainty}`;
-  const number = rounded.power === "" ? pair : rounded.uncertainty === null ? `${pair} × ${rounded.power}` : `(${pair}) × ${rounded.power}`;
+  const number =
+    rounded.power === ""
+      ? pair
+      : rounded.uncertainty === null
+        ? `${pair} × ${rounded.power}`
+        : `(${pair}) × ${rounded.power}`;
   return number + between + unit;
 }

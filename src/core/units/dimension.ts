@@ -5,10 +5,21 @@ export type Rational = readonly [numerator: number, denominator: number];
  * Exponents of the base quantities. What is absent is zero. `angle`, `cents`, `moisture` (percent of oven-dry mass) and `level` (dB)
  * are kinds of their own although their SI exponents are all zero: adding radians to percent is a mistake.
  */
-export type Dimension = Readonly<Partial<Record<"length" | "mass" | "time" | "temperature" | "angle" | "cents" | "moisture" | "level", Rational>>>;
+export type Dimension = Readonly<
+  Partial<Record<"length" | "mass" | "time" | "temperature" | "angle" | "cents" | "moisture" | "level", Rational>>
+>;
 
 /** The base quantities, in the order in which they are written. */
-export const baseQuantities = ["mass", "length", "time", "temperature", "angle", "cents", "moisture", "level"] as const satisfies readonly (keyof Dimension)[];
+export const baseQuantities = [
+  "mass",
+  "length",
+  "time",
+  "temperature",
+  "angle",
+  "cents",
+  "moisture",
+  "level",
+] as const satisfies readonly (keyof Dimension)[];
 
 /** No base quantity at all: a plain number. */
 export const dimensionless: Dimension = Object.freeze({});

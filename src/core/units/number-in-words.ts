@@ -10,9 +10,14 @@ const withMinus = (text: string) => (/^-[0.]*$/.test(text) ? text.slice(1) : tex
 
 /** Fixed-point text with `decimals` digits after the point; below zero it rounds to tens, hundreds … */
 const fixed = (value: number, decimals: number): string =>
-  withMinus(decimals >= 0 ? value.toFixed(Math.min(decimals, 100)) : (Math.round(value / 10 ** -decimals) * 10 ** -decimals).toFixed(0));
+  withMinus(
+    decimals >= 0
+      ? value.toFixed(Math.min(decimals, 100))
+      : (Math.round(value / 10 ** -decimals) * 10 ** -decimals).toFixed(0),
+  );
 
-const raised = (exponent: number) => `10${exponent < 0 ? "⁻" : ""}${[...String(Math.abs(exponent))].map((digit) => HIGH[Number(digit)]).join("")}`;
+const raised = (exponent: number) =>
+  `10${exponent < 0 ? "⁻" : ""}${[...String(Math.abs(exponent))].map((digit) => HIGH[Number(digit)]).join("")}`;
 
 /** An uncertainty that a maker wrote with one digit (0.02) is repeated with one; any other is given with two. */
 function digitsOf(uncertainty: number): number {
@@ -21,20 +26,28 @@ function digitsOf(uncertainty: number): number {
 }
 
 /** Texts of value and uncertainty with the same decimals, and the power of ten outside both. */
-export function roundedPair(value: number, uncertainty: number | null): { readonly value: string; readonly uncertainty: string | null; readonly power: string } {
+export function roundedPair(
+  value: number,
+  uncertainty: number | null,
+): { readonly value: string; readonly uncertainty: string | null; readonly power: string } {
   if (uncertainty === null || !(uncertainty > 0)) return { ...roundedAlone(value), uncertainty: null };
   const size = exponentOf(Math.max(Math.abs(value), uncertainty), 6);
   const power = size < -4 || size >= 7 ? size : 0;
   const scale = 10 ** power;
   const digits = digitsOf(uncertainty);
   const decimals = digits - 1 - exponentOf(uncertainty / scale, digits);
-  return { value: fixed(value / scale, decimals), uncertainty: fixed(uncertainty / scale, decimals), power: power === 0 ? "" : raised(power) };
+  return {
+    value: fixed(value / scale, decimals),
+    uncertainty: fixed(uncertainty / scale, decimals),
+    power: power === 0 ? "" : raised(power),
+  };
 }
 
 function roundedAlone(value: number): { readonly value: string; readonly power: string } {
   if (value === 0) return { value: "0", power: "" };
   const size = exponentOf(value, SIGNIFICANT);
-  if (size < -4 || size >= 9) return { value: withMinus(String(Number((value / 10 ** size).toFixed(SIGNIFICANT - 1)))), power: raised(size) };
+  if (size < -4 || size >= 9)
+    return { value: withMinus(String(Number((value / 10 ** size).toFixed(SIGNIFICANT - 1)))), power: raised(size) };
   const text = fixed(value, Math.max(0, SIGNIFICANT - 1 - size));
   return { value: text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text, power: "" };
 }

@@ -19,7 +19,16 @@ const NAMED: readonly (readonly [string, Dimension])[] = [
   ["N/m", { mass: [1, 1], time: [-2, 1] }],
   ["Pa", { mass: [1, 1], length: [-1, 1], time: [-2, 1] }],
 ];
-const BASE = { mass: "kg", length: "m", time: "s", temperature: "K", angle: "rad", cents: "{cent}", moisture: "%MC", level: "dB" } as const;
+const BASE = {
+  mass: "kg",
+  length: "m",
+  time: "s",
+  temperature: "K",
+  angle: "rad",
+  cents: "{cent}",
+  moisture: "%MC",
+  level: "dB",
+} as const;
 
 /** The coherent SI unit of a dimension: "Pa", "kg/m3", "m4/(kg.s)", "1". Moisture alone has no coherent code: it is shown in %MC (factor 0.01). */
 export function coherentUnit(dimension: Dimension): string {
@@ -30,8 +39,14 @@ export function coherentUnit(dimension: Dimension): string {
     const size = Math.abs(n);
     return [{ above: n > 0, code: BASE[quantity] + (d !== 1 ? `^(${size}/${d})` : size === 1 ? "" : String(size)) }];
   });
-  const above = powers.filter((power) => power.above).map((power) => power.code).join(".");
-  const below = powers.filter((power) => !power.above).map((power) => power.code).join(".");
+  const above = powers
+    .filter((power) => power.above)
+    .map((power) => power.code)
+    .join(".");
+  const below = powers
+    .filter((power) => !power.above)
+    .map((power) => power.code)
+    .join(".");
   if (below === "") return above === "" ? "1" : above;
   return `${above === "" ? "1" : above}/${bracketed(below)}`;
 }

@@ -6,12 +6,19 @@ import { unitsOfRatio } from "./units-of-ratio.ts";
 import { unitsOfTimeAndTemperature } from "./units-of-time-and-temperature.ts";
 
 /** All units in the order in which they are listed to people. */
-export const unitCatalogue: readonly UnitRecord[] = [...unitsOfLength, ...unitsOfMassAndForce, ...unitsOfTimeAndTemperature, ...unitsOfRatio];
+export const unitCatalogue: readonly UnitRecord[] = [
+  ...unitsOfLength,
+  ...unitsOfMassAndForce,
+  ...unitsOfTimeAndTemperature,
+  ...unitsOfRatio,
+];
 
 const byCode = new Map(unitCatalogue.map((record) => [record.code, record]));
 
 // "mm" -> "mm", "INCHES" by its lower case -> "[in_i]"; shorter spellings only as written: "mm" is not "Mm".
-const bySpelling = new Map(unitCatalogue.flatMap((record) => record.spellings.map((spelling) => [spelling, record] as const)));
+const bySpelling = new Map(
+  unitCatalogue.flatMap((record) => record.spellings.map((spelling) => [spelling, record] as const)),
+);
 const byWord = new Map([...bySpelling].filter(([spelling]) => /^[a-z]{4,}$/.test(spelling)));
 
 /** The unit with this code alone, no compound; undefined if there is none. */

@@ -31,7 +31,10 @@ const shown = (parts: readonly UnitPart[]): string =>
 /** For people: "kg/m³", "in", "°C", "N·m"; nothing where there is no unit. code: a canonical code. */
 export const unitForDisplay = (code: string): string => (code === "1" ? "" : shown(partsOf(code)));
 
-const POWERS = new Map([[2, "square"], [3, "cubic"]]);
+const POWERS = new Map([
+  [2, "square"],
+  [3, "cubic"],
+]);
 
 function aloud(part: UnitPart & { readonly unit: unknown }, several: boolean): string {
   if (!("unit" in part) || "bracket" in part) return "";
@@ -49,7 +52,10 @@ function spoken(parts: readonly UnitPart[], plural: boolean): string {
   const lastAbove = parts.reduce((last, part, index) => (part.below ? last : index), -1);
   return parts
     .map((part, index) => {
-      const word = "bracket" in part ? spoken(part.bracket, plural && index === lastAbove) : aloud(part, plural && index === lastAbove);
+      const word =
+        "bracket" in part
+          ? spoken(part.bracket, plural && index === lastAbove)
+          : aloud(part, plural && index === lastAbove);
       return part.below ? `per ${word}` : word;
     })
     .filter((word) => word !== "")

@@ -40,7 +40,12 @@ export function unitFromText(text: string): Unit | null {
   const plain = normalized(text);
   const alone = unitRecordOfSpelling(plain);
   if (alone) return unitFromParts([{ unit: alone, exponent: [1, 1], below: false }]);
-  const joined = plain.replaceAll(" / ", "/").replaceAll("/ ", "/").replaceAll(" /", "/").replaceAll(" . ", ".").replaceAll(" ", ".");
+  const joined = plain
+    .replaceAll(" / ", "/")
+    .replaceAll("/ ", "/")
+    .replaceAll(" /", "/")
+    .replaceAll(" . ", ".")
+    .replaceAll(" ", ".");
   const compound = joined
     .split("/")
     .map((side) => wholes.get(side) ?? side)

@@ -62,7 +62,11 @@ export function unitParts(text: string, find: (name: string) => UnitRecord | und
     const unit = find(word);
     if (!exponent || !unit) return null;
     at += exponent[0].length;
-    return { unit, exponent: exponent[3] ? [Number(exponent[3]), 1] : rational(Number(exponent[1]), Number(exponent[2])), below };
+    return {
+      unit,
+      exponent: exponent[3] ? [Number(exponent[3]), 1] : rational(Number(exponent[1]), Number(exponent[2])),
+      below,
+    };
   }
 
   const parts = product(0);

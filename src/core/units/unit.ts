@@ -42,9 +42,14 @@ function scaleOf(parts: readonly UnitPart[]): { readonly scale: Exact; readonly 
   let scale: Exact = { above: 1n, below: 1n, beside: 1 };
   let dimension = dimensionless;
   for (const part of parts) {
-    const inner = "bracket" in part ? scaleOf(part.bracket) : { scale: raised(part.unit, part.exponent), dimension: raiseDimension(part.unit.dimension, part.exponent) };
+    const inner =
+      "bracket" in part
+        ? scaleOf(part.bracket)
+        : { scale: raised(part.unit, part.exponent), dimension: raiseDimension(part.unit.dimension, part.exponent) };
     scale = times(scale, part.below ? inverted(inner.scale) : inner.scale);
-    dimension = part.below ? divideDimensions(dimension, inner.dimension) : multiplyDimensions(dimension, inner.dimension);
+    dimension = part.below
+      ? divideDimensions(dimension, inner.dimension)
+      : multiplyDimensions(dimension, inner.dimension);
   }
   return { scale, dimension };
 }

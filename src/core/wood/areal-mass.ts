@@ -10,7 +10,11 @@ export const arealMass = (mass: number, length: number, width: number): number =
 export const arealMassMethod = woodMethod({
   id: "areal-mass",
   name: "mass per area of a plate",
-  inputs: { mass: positive("kg", "mass of the piece"), length: positive("m", "length along the grain"), width: positive("m", "width across the grain") },
+  inputs: {
+    mass: positive("kg", "mass of the piece"),
+    length: positive("m", "length along the grain"),
+    width: positive("m", "width across the grain"),
+  },
   fields: { arealMass: { meaning: "mass per area", dimension: "kg/m2" } },
   source: sources.definition,
   run: ({ mass, length, width }) => ({ arealMass: arealMass(mass, length, width) }),

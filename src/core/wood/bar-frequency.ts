@@ -6,13 +6,29 @@ import { leftOut, positive, woodMethod } from "./wood-method.ts";
  * Bending frequency of a free bar: f_n = x_n^2 h / (4 pi sqrt(3) L^2) sqrt(E/density).
  * youngsModulus: Pa; density: kg/m3; length, thickness: m; mode: 1, 2 or 3. Result: Hz. Thin bars only. Source: as barYoungsModulus.
  */
-export const barFrequency = (youngsModulus: number, density: number, length: number, thickness: number, mode = 1): number => ((freeBarRoots[mode - 1] ?? Number.NaN) ** 2 * thickness * Math.sqrt(youngsModulus / density)) / (4 * Math.PI * Math.sqrt(3) * length ** 2);
+export const barFrequency = (
+  youngsModulus: number,
+  density: number,
+  length: number,
+  thickness: number,
+  mode = 1,
+): number =>
+  ((freeBarRoots[mode - 1] ?? Number.NaN) ** 2 * thickness * Math.sqrt(youngsModulus / density)) /
+  (4 * Math.PI * Math.sqrt(3) * length ** 2);
 
 export const barFrequencyMethod = woodMethod({
   id: "bar-frequency",
   name: "bending frequency of a free bar",
-  inputs: { youngsModulus: positive("Pa", "Young's modulus"), density: positive("kg/m3", "density"), length: positive("m", "length along the grain"), thickness: positive("m", "thickness"), mode: leftOut(positive("1", "number of the mode: 1, 2 or 3"), 1) },
+  inputs: {
+    youngsModulus: positive("Pa", "Young's modulus"),
+    density: positive("kg/m3", "density"),
+    length: positive("m", "length along the grain"),
+    thickness: positive("m", "thickness"),
+    mode: leftOut(positive("1", "number of the mode: 1, 2 or 3"), 1),
+  },
   fields: { frequency: { meaning: "bending frequency", dimension: "Hz" } },
   source: sources.beamTheory,
-  run: ({ youngsModulus, density, length, thickness, mode }) => ({ frequency: barFrequency(youngsModulus, density, length, thickness, mode) }),
+  run: ({ youngsModulus, density, length, thickness, mode }) => ({
+    frequency: barFrequency(youngsModulus, density, length, thickness, mode),
+  }),
 });

@@ -7,12 +7,16 @@ import { positive, woodMethod } from "./wood-method.ts";
  * slenderness: h/L, 0 < h/L < 0.1; modulusRatio: E/G (spruce along the grain about 16). Relative 3e-3 up to h/L = 0.08.
  * Source: first-order expansion of the exact Timoshenko beam. @example barShearFactor(0.02, 16) -> 1.0095
  */
-export const barShearFactor = (slenderness: number, modulusRatio: number): number => 1 + (slenderness ** 2 / 12) * (49.481 + (12.303 * modulusRatio) / (5 / 6));
+export const barShearFactor = (slenderness: number, modulusRatio: number): number =>
+  1 + (slenderness ** 2 / 12) * (49.481 + (12.303 * modulusRatio) / (5 / 6));
 
 export const barShearFactorMethod = woodMethod({
   id: "bar-shear-factor",
   name: "shear factor of a thick bar",
-  inputs: { slenderness: positive("1", "thickness over length"), modulusRatio: positive("1", "Young's modulus over shear modulus") },
+  inputs: {
+    slenderness: positive("1", "thickness over length"),
+    modulusRatio: positive("1", "Young's modulus over shear modulus"),
+  },
   fields: { factor: { meaning: "true over uncorrected modulus", dimension: "1" } },
   source: sources.timoshenko,
   run: ({ slenderness, modulusRatio }) => ({ factor: barShearFactor(slenderness, modulusRatio) }),

@@ -6,13 +6,31 @@ import { positive, woodMethod } from "./wood-method.ts";
  * Young's modulus from the second or third bending frequency of a free bar: E = 48 pi^2 m f^2 L^3 / (x_n^4 b h^3).
  * As barYoungsModulus; mode: 1, 2 or 3. Result: Pa. Source: as barYoungsModulus.
  */
-export const barYoungsModulusByMode = (mass: number, length: number, width: number, thickness: number, frequency: number, mode: number): number => (48 * Math.PI ** 2 * mass * frequency ** 2 * length ** 3) / ((freeBarRoots[mode - 1] ?? Number.NaN) ** 4 * width * thickness ** 3);
+export const barYoungsModulusByMode = (
+  mass: number,
+  length: number,
+  width: number,
+  thickness: number,
+  frequency: number,
+  mode: number,
+): number =>
+  (48 * Math.PI ** 2 * mass * frequency ** 2 * length ** 3) /
+  ((freeBarRoots[mode - 1] ?? Number.NaN) ** 4 * width * thickness ** 3);
 
 export const barYoungsModulusByModeMethod = woodMethod({
   id: "bar-stiffness-by-mode",
   name: "Young's modulus from a higher bending frequency of a free bar",
-  inputs: { mass: positive("kg", "mass of the piece"), length: positive("m", "length along the grain"), width: positive("m", "width across the grain"), thickness: positive("m", "thickness"), frequency: positive("Hz", "bending frequency of this mode"), mode: positive("1", "number of the mode: 1, 2 or 3") },
+  inputs: {
+    mass: positive("kg", "mass of the piece"),
+    length: positive("m", "length along the grain"),
+    width: positive("m", "width across the grain"),
+    thickness: positive("m", "thickness"),
+    frequency: positive("Hz", "bending frequency of this mode"),
+    mode: positive("1", "number of the mode: 1, 2 or 3"),
+  },
   fields: { youngsModulus: { meaning: "Young's modulus along the length", dimension: "Pa" } },
   source: sources.beamTheory,
-  run: ({ mass, length, width, thickness, frequency, mode }) => ({ youngsModulus: barYoungsModulusByMode(mass, length, width, thickness, frequency, mode) }),
+  run: ({ mass, length, width, thickness, frequency, mode }) => ({
+    youngsModulus: barYoungsModulusByMode(mass, length, width, thickness, frequency, mode),
+  }),
 });

@@ -10,13 +10,29 @@ import { leftOut, positive, woodMethod } from "./wood-method.ts";
  * Source: Euler-Bernoulli free bar (e.g. Rayleigh, The Theory of Sound, vol. 1, chapter 8).
  * @example barYoungsModulus(0.0421, 0.55, 0.05, 0.0034, 61.3) -> 12.68e9
  */
-export const barYoungsModulus = (mass: number, length: number, width: number, thickness: number, frequency: number, shear = 1): number => (shear * FREE_BAR_CONSTANT * mass * frequency ** 2 * length ** 3) / (width * thickness ** 3);
+export const barYoungsModulus = (
+  mass: number,
+  length: number,
+  width: number,
+  thickness: number,
+  frequency: number,
+  shear = 1,
+): number => (shear * FREE_BAR_CONSTANT * mass * frequency ** 2 * length ** 3) / (width * thickness ** 3);
 
 export const barYoungsModulusMethod = woodMethod({
   id: "bar-stiffness",
   name: "Young's modulus from the lowest bending frequency of a free bar",
-  inputs: { mass: positive("kg", "mass of the piece"), length: positive("m", "length along the grain"), width: positive("m", "width across the grain"), thickness: positive("m", "thickness"), frequency: positive("Hz", "lowest bending frequency, held free"), shear: leftOut(positive("1", "shear factor, see bar-shear-factor"), 1) },
+  inputs: {
+    mass: positive("kg", "mass of the piece"),
+    length: positive("m", "length along the grain"),
+    width: positive("m", "width across the grain"),
+    thickness: positive("m", "thickness"),
+    frequency: positive("Hz", "lowest bending frequency, held free"),
+    shear: leftOut(positive("1", "shear factor, see bar-shear-factor"), 1),
+  },
   fields: { youngsModulus: { meaning: "Young's modulus along the length", dimension: "Pa" } },
   source: sources.beamTheory,
-  run: ({ mass, length, width, thickness, frequency, shear }) => ({ youngsModulus: barYoungsModulus(mass, length, width, thickness, frequency, shear) }),
+  run: ({ mass, length, width, thickness, frequency, shear }) => ({
+    youngsModulus: barYoungsModulus(mass, length, width, thickness, frequency, shear),
+  }),
 });

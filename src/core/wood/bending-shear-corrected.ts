@@ -5,13 +5,25 @@ import { positive, woodMethod } from "./wood-method.ts";
  * Young's modulus freed of the shear deflection of three-point bending: E = E_app [1 + (E/G)(h/span)^2 / k], k = 5/6.
  * apparent: Pa; modulusRatio: E/G; thickness, span: m. Result: Pa. Source: beam theory, central load.
  */
-export const bendingShearCorrected = (apparent: number, modulusRatio: number, thickness: number, span: number): number => apparent * (1 + (modulusRatio * (thickness / span) ** 2) / (5 / 6));
+export const bendingShearCorrected = (
+  apparent: number,
+  modulusRatio: number,
+  thickness: number,
+  span: number,
+): number => apparent * (1 + (modulusRatio * (thickness / span) ** 2) / (5 / 6));
 
 export const bendingShearCorrectedMethod = woodMethod({
   id: "bending-shear-corrected",
   name: "Young's modulus of three-point bending freed of shear",
-  inputs: { apparent: positive("Pa", "apparent Young's modulus"), modulusRatio: positive("1", "Young's modulus over shear modulus"), thickness: positive("m", "thickness"), span: positive("m", "distance between the supports") },
+  inputs: {
+    apparent: positive("Pa", "apparent Young's modulus"),
+    modulusRatio: positive("1", "Young's modulus over shear modulus"),
+    thickness: positive("m", "thickness"),
+    span: positive("m", "distance between the supports"),
+  },
   fields: { youngsModulus: { meaning: "Young's modulus", dimension: "Pa" } },
   source: sources.beamTheory,
-  run: ({ apparent, modulusRatio, thickness, span }) => ({ youngsModulus: bendingShearCorrected(apparent, modulusRatio, thickness, span) }),
+  run: ({ apparent, modulusRatio, thickness, span }) => ({
+    youngsModulus: bendingShearCorrected(apparent, modulusRatio, thickness, span),
+  }),
 });

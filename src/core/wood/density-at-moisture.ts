@@ -1,5 +1,5 @@
-import { basicFromSpecificGravity, specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
 import { sources } from "./sources.ts";
+import { basicFromSpecificGravity, specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
 import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -8,12 +8,17 @@ import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
  * Above 0.30 swelling stops, and meters are not reliable there. Source: Wood Handbook, equations 4-7 and 4-9.
  * @example densityAtMoisture(420, 0.08, 0.12) -> 429.65
  */
-export const densityAtMoisture = (density: number, from: number, to: number): number => 1000 * specificGravityFromBasic(basicFromSpecificGravity(specificGravity(density, from), from), to) * (1 + to);
+export const densityAtMoisture = (density: number, from: number, to: number): number =>
+  1000 * specificGravityFromBasic(basicFromSpecificGravity(specificGravity(density, from), from), to) * (1 + to);
 
 export const densityAtMoistureMethod = woodMethod({
   id: "density-at-moisture",
   name: "density at another moisture content",
-  inputs: { density: positive("kg/m3", "density"), from: notNegative("%MC", "moisture content as found"), to: leftOut(notNegative("%MC", "moisture content wanted, 12 % as a rule"), 0.12) },
+  inputs: {
+    density: positive("kg/m3", "density"),
+    from: notNegative("%MC", "moisture content as found"),
+    to: leftOut(notNegative("%MC", "moisture content wanted, 12 % as a rule"), 0.12),
+  },
   fields: { density: { meaning: "density at the wanted moisture", dimension: "kg/m3" } },
   source: sources.handbookShrinkage,
   run: ({ density, from, to }) => ({ density: densityAtMoisture(density, from, to) }),

@@ -1,5 +1,5 @@
-import { specificGravityFromBasic } from "./specific-gravity.ts";
 import { sources } from "./sources.ts";
+import { specificGravityFromBasic } from "./specific-gravity.ts";
 import { anyReal, leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -7,16 +7,28 @@ import { anyReal, leftOut, notNegative, positive, woodMethod } from "./wood-meth
  * basic: oven-dry mass over green volume, > 0; moisture: fraction; shrinkage: the species' own volumetric one as a fraction of green, by default 0.265 times basic.
  * Result: kg/m3. Source: Wood Handbook, equations 4-7 and 4-9.
  */
-export const densityFromBasicGravity = (basic: number, moisture: number, shrinkage = 0.265 * basic): number => 1000 * specificGravityFromBasic(basic, moisture, shrinkage) * (1 + moisture);
+export const densityFromBasicGravity = (basic: number, moisture: number, shrinkage = 0.265 * basic): number =>
+  1000 * specificGravityFromBasic(basic, moisture, shrinkage) * (1 + moisture);
 
 export const densityFromBasicGravityMethod = woodMethod({
   id: "density-from-basic-gravity",
   name: "density from a basic specific gravity",
-  inputs: { basic: positive("1", "oven-dry mass over green volume, water = 1"), moisture: notNegative("%MC", "moisture content"), shrinkage: leftOut({ ...anyReal("1", "volumetric shrinkage to oven-dry, fraction of green; average rule if left out"), below: 1 }, -1) },
-  fields: { density: { meaning: "density at this moisture", dimension: "kg/m3" }, specificGravity: { meaning: "oven-dry mass over volume at this moisture", dimension: "1" } },
+  inputs: {
+    basic: positive("1", "oven-dry mass over green volume, water = 1"),
+    moisture: notNegative("%MC", "moisture content"),
+    shrinkage: leftOut(
+      { ...anyReal("1", "volumetric shrinkage to oven-dry, fraction of green; average rule if left out"), below: 1 },
+      -1,
+    ),
+  },
+  fields: {
+    density: { meaning: "density at this moisture", dimension: "kg/m3" },
+    specificGravity: { meaning: "oven-dry mass over volume at this moisture", dimension: "1" },
+  },
   source: sources.handbookShrinkage,
   run: ({ basic, moisture, shrinkage }) => {
-    const specificGravity = shrinkage < 0 ? specificGravityFromBasic(basic, moisture) : specificGravityFromBasic(basic, moisture, shrinkage);
+    const specificGravity =
+      shrinkage < 0 ? specificGravityFromBasic(basic, moisture) : specificGravityFromBasic(basic, moisture, shrinkage);
     return { density: 1000 * specificGravity * (1 + moisture), specificGravity };
   },
 });

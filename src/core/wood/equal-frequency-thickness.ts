@@ -4,13 +4,27 @@ import { positive, woodMethod } from "./wood-method.ts";
 /**
  * Thickness at which a second plate of the same outline rings the same: h2 = h1 sqrt(E1 density2 / (E2 density1)). Result: m. Source: frequency goes as h sqrt(E/density).
  */
-export const equalFrequencyThickness = (thickness: number, modulus1: number, density1: number, modulus2: number, density2: number): number => thickness * Math.sqrt((modulus1 * density2) / (modulus2 * density1));
+export const equalFrequencyThickness = (
+  thickness: number,
+  modulus1: number,
+  density1: number,
+  modulus2: number,
+  density2: number,
+): number => thickness * Math.sqrt((modulus1 * density2) / (modulus2 * density1));
 
 export const equalFrequencyThicknessMethod = woodMethod({
   id: "equal-frequency-thickness",
   name: "thickness of equal frequency",
-  inputs: { thickness: positive("m", "thickness of the first"), modulus1: positive("Pa", "Young's modulus of the first"), modulus2: positive("Pa", "Young's modulus of the second"), density1: positive("kg/m3", "density of the first"), density2: positive("kg/m3", "density of the second") },
+  inputs: {
+    thickness: positive("m", "thickness of the first"),
+    modulus1: positive("Pa", "Young's modulus of the first"),
+    modulus2: positive("Pa", "Young's modulus of the second"),
+    density1: positive("kg/m3", "density of the first"),
+    density2: positive("kg/m3", "density of the second"),
+  },
   fields: { thickness: { meaning: "thickness of the second", dimension: "m" } },
   source: sources.equalRule,
-  run: ({ thickness, modulus1, density1, modulus2, density2 }) => ({ thickness: equalFrequencyThickness(thickness, modulus1, density1, modulus2, density2) }),
+  run: ({ thickness, modulus1, density1, modulus2, density2 }) => ({
+    thickness: equalFrequencyThickness(thickness, modulus1, density1, modulus2, density2),
+  }),
 });

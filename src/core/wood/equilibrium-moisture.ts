@@ -20,7 +20,10 @@ export function equilibriumMoisture(temperature: number, humidity: number): numb
 export const equilibriumMoistureMethod = woodMethod({
   id: "equilibrium-moisture",
   name: "equilibrium moisture content in air",
-  inputs: { temperature: positive("K", "temperature of the air"), humidity: { ...notNegative("1", "relative humidity, fraction"), below: 1 } },
+  inputs: {
+    temperature: positive("K", "temperature of the air"),
+    humidity: { ...notNegative("1", "relative humidity, fraction"), below: 1 },
+  },
   fields: { moisture: { meaning: "moisture content reached in the end", dimension: "%MC" } },
   source: sources.handbook,
   run: ({ temperature, humidity }) => ({ moisture: equilibriumMoisture(temperature, humidity) }),

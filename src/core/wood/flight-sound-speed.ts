@@ -9,8 +9,15 @@ export const flightSoundSpeed = (length: number, time: number): number => length
 export const flightSoundSpeedMethod = woodMethod({
   id: "flight-stiffness",
   name: "sound speed and Young's modulus from the time of flight",
-  inputs: { density: positive("kg/m3", "density"), length: positive("m", "path of the pulse"), time: positive("s", "time of flight") },
-  fields: { soundSpeed: { meaning: "sound speed along the path", dimension: "m/s" }, youngsModulus: { meaning: "Young's modulus", dimension: "Pa" } },
+  inputs: {
+    density: positive("kg/m3", "density"),
+    length: positive("m", "path of the pulse"),
+    time: positive("s", "time of flight"),
+  },
+  fields: {
+    soundSpeed: { meaning: "sound speed along the path", dimension: "m/s" },
+    youngsModulus: { meaning: "Young's modulus", dimension: "Pa" },
+  },
   source: sources.rod,
   run: ({ density, length, time }) => {
     const soundSpeed = flightSoundSpeed(length, time);

@@ -10,7 +10,10 @@ export const holdingPointMethod = woodMethod({
   id: "holding-points",
   name: "holding points of a free bar",
   inputs: { length: positive("m", "length along the grain") },
-  fields: { near: { meaning: "distance of the first point from the end", dimension: "m" }, far: { meaning: "distance of the second point from the same end", dimension: "m" } },
+  fields: {
+    near: { meaning: "distance of the first point from the end", dimension: "m" },
+    far: { meaning: "distance of the second point from the same end", dimension: "m" },
+  },
   source: sources.beamTheory,
   run: ({ length }) => ({ near: holdingPoint(length), far: length - holdingPoint(length) }),
 });

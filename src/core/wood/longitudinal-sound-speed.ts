@@ -10,8 +10,15 @@ export const longitudinalSoundSpeed = (length: number, frequency: number): numbe
 export const longitudinalSoundSpeedMethod = woodMethod({
   id: "longitudinal-stiffness",
   name: "sound speed and Young's modulus from a lengthwise resonance",
-  inputs: { density: positive("kg/m3", "density"), length: positive("m", "length"), frequency: positive("Hz", "lowest lengthwise resonance") },
-  fields: { soundSpeed: { meaning: "sound speed along the length", dimension: "m/s" }, youngsModulus: { meaning: "Young's modulus", dimension: "Pa" } },
+  inputs: {
+    density: positive("kg/m3", "density"),
+    length: positive("m", "length"),
+    frequency: positive("Hz", "lowest lengthwise resonance"),
+  },
+  fields: {
+    soundSpeed: { meaning: "sound speed along the length", dimension: "m/s" },
+    youngsModulus: { meaning: "Young's modulus", dimension: "Pa" },
+  },
   source: sources.rod,
   run: ({ density, length, frequency }) => {
     const soundSpeed = longitudinalSoundSpeed(length, frequency);

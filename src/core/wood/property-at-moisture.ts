@@ -6,7 +6,8 @@ import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
  * at12: property at 12 %; green: property of green wood, same unit; moisture, intersection Mp (0.25 if unknown): fractions. Result: as at12.
  * Source: Wood Handbook (GTR-190), equation 5-3. @example propertyAtMoisture(10.8e9, 8.5e9, 0.08, 0.25) -> 11.63e9
  */
-export const propertyAtMoisture = (at12: number, green: number, moisture: number, intersection = 0.25): number => moisture >= intersection ? green : at12 * (at12 / green) ** ((0.12 - moisture) / (intersection - 0.12));
+export const propertyAtMoisture = (at12: number, green: number, moisture: number, intersection = 0.25): number =>
+  moisture >= intersection ? green : at12 * (at12 / green) ** ((0.12 - moisture) / (intersection - 0.12));
 
 /** The inverse: the property at 12 % from one found at moisture M, given the ratio P12/Pg: P12 = P ratio^(-(0.12 - M)/(Mp - 0.12)). Below Mp. */
 export const propertyAt12 = (found: number, ratio: number, moisture: number, intersection = 0.25): number =>
@@ -15,8 +16,15 @@ export const propertyAt12 = (found: number, ratio: number, moisture: number, int
 export const propertyAtMoistureMethod = woodMethod({
   id: "property-at-moisture",
   name: "property at another moisture content",
-  inputs: { at12: positive("Pa", "property at 12 %"), green: positive("Pa", "property of green wood"), moisture: notNegative("%MC", "moisture content"), intersection: leftOut({ ...positive("%MC", "moisture above which it no longer changes"), above: 0.12 }, 0.25) },
+  inputs: {
+    at12: positive("Pa", "property at 12 %"),
+    green: positive("Pa", "property of green wood"),
+    moisture: notNegative("%MC", "moisture content"),
+    intersection: leftOut({ ...positive("%MC", "moisture above which it no longer changes"), above: 0.12 }, 0.25),
+  },
   fields: { property: { meaning: "property at this moisture", dimension: "Pa" } },
   source: sources.handbookProperty,
-  run: ({ at12, green, moisture, intersection }) => ({ property: propertyAtMoisture(at12, green, moisture, intersection) }),
+  run: ({ at12, green, moisture, intersection }) => ({
+    property: propertyAtMoisture(at12, green, moisture, intersection),
+  }),
 });

@@ -11,7 +11,12 @@ export const qualityFromBandwidthMethod = woodMethod({
   id: "quality-from-bandwidth",
   name: "quality factor from bandwidth",
   inputs: { frequency: positive("Hz", "resonance frequency"), bandwidth: positive("Hz", "width at half power") },
-  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, lossTangent: { meaning: "1/Q", dimension: "1" }, dampingRatio: { meaning: "1/(2Q)", dimension: "1" }, decrement: { meaning: "logarithmic decrement, pi/Q", dimension: "1" } },
+  fields: {
+    quality: { meaning: "quality factor Q", dimension: "1" },
+    lossTangent: { meaning: "1/Q", dimension: "1" },
+    dampingRatio: { meaning: "1/(2Q)", dimension: "1" },
+    decrement: { meaning: "logarithmic decrement, pi/Q", dimension: "1" },
+  },
   source: sources.resonance,
   run: ({ frequency, bandwidth }) => {
     const quality = qualityFromBandwidth(frequency, bandwidth);

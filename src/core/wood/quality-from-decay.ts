@@ -10,8 +10,19 @@ export const qualityFromDecay = (frequency: number, time: number): number => Mat
 export const qualityFromDecayMethod = woodMethod({
   id: "quality-from-decay",
   name: "quality factor from the decay time",
-  inputs: { frequency: positive("Hz", "resonance frequency"), time: positive("s", "amplitude falls to 1/e in this time") },
-  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, reverberation: { meaning: "time for 60 dB", dimension: "s" }, bandwidth: { meaning: "width at half power", dimension: "Hz" } },
+  inputs: {
+    frequency: positive("Hz", "resonance frequency"),
+    time: positive("s", "amplitude falls to 1/e in this time"),
+  },
+  fields: {
+    quality: { meaning: "quality factor Q", dimension: "1" },
+    reverberation: { meaning: "time for 60 dB", dimension: "s" },
+    bandwidth: { meaning: "width at half power", dimension: "Hz" },
+  },
   source: sources.resonance,
-  run: ({ frequency, time }) => ({ quality: qualityFromDecay(frequency, time), reverberation: Math.log(1000) * time, bandwidth: 1 / (Math.PI * time) }),
+  run: ({ frequency, time }) => ({
+    quality: qualityFromDecay(frequency, time),
+    reverberation: Math.log(1000) * time,
+    bandwidth: 1 / (Math.PI * time),
+  }),
 });

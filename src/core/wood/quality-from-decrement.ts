@@ -4,13 +4,24 @@ import { positive, woodMethod } from "./wood-method.ts";
 /**
  * Quality factor from two amplitudes n swings apart: decrement = ln(first/later)/n, Q = pi/decrement. first > later > 0. Source: single lightly damped resonator.
  */
-export const qualityFromDecrement = (first: number, later: number, swings: number): number => (Math.PI * swings) / Math.log(first / later);
+export const qualityFromDecrement = (first: number, later: number, swings: number): number =>
+  (Math.PI * swings) / Math.log(first / later);
 
 export const qualityFromDecrementMethod = woodMethod({
   id: "quality-from-decrement",
   name: "quality factor from the logarithmic decrement",
-  inputs: { first: positive("1", "first amplitude"), later: positive("1", "later amplitude, same unit"), swings: positive("1", "swings between them") },
-  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, decrement: { meaning: "logarithmic decrement", dimension: "1" } },
+  inputs: {
+    first: positive("1", "first amplitude"),
+    later: positive("1", "later amplitude, same unit"),
+    swings: positive("1", "swings between them"),
+  },
+  fields: {
+    quality: { meaning: "quality factor Q", dimension: "1" },
+    decrement: { meaning: "logarithmic decrement", dimension: "1" },
+  },
   source: sources.resonance,
-  run: ({ first, later, swings }) => ({ quality: qualityFromDecrement(first, later, swings), decrement: Math.log(first / later) / swings }),
+  run: ({ first, later, swings }) => ({
+    quality: qualityFromDecrement(first, later, swings),
+    decrement: Math.log(first / later) / swings,
+  }),
 });

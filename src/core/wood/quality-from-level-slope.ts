@@ -4,7 +4,8 @@ import { positive, woodMethod } from "./wood-method.ts";
 /**
  * Quality factor from the slope of the level in dB/s: tau = 20 log10(e) / slope, Q = pi f tau. frequency: Hz; slope: dB/s, its size. Source: single lightly damped resonator.
  */
-export const qualityFromLevelSlope = (frequency: number, slope: number): number => (Math.PI * frequency * 20 * Math.LOG10E) / slope;
+export const qualityFromLevelSlope = (frequency: number, slope: number): number =>
+  (Math.PI * frequency * 20 * Math.LOG10E) / slope;
 
 export const qualityFromLevelSlopeMethod = woodMethod({
   id: "quality-from-level-slope",

@@ -4,7 +4,8 @@ import { positive, woodMethod } from "./wood-method.ts";
 /**
  * Quality factor from the time for a fall of 60 dB: Q = pi f T60 / ln 1000. frequency: Hz; time: s. Source: single lightly damped resonator.
  */
-export const qualityFromReverberation = (frequency: number, time: number): number => (Math.PI * frequency * time) / Math.log(1000);
+export const qualityFromReverberation = (frequency: number, time: number): number =>
+  (Math.PI * frequency * time) / Math.log(1000);
 
 export const qualityFromReverberationMethod = woodMethod({
   id: "quality-from-reverberation",

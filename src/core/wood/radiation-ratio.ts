@@ -5,7 +5,8 @@ import { positive, woodMethod } from "./wood-method.ts";
  * Radiation ratio R = c / density = sqrt(E / density^3): how loud a plate can be for its weight at equal frequency.
  * youngsModulus: Pa; density: kg/m3. Result: m4/(kg s); spruce 11 to 15. Source: from the definition of c.
  */
-export const radiationRatio = (youngsModulus: number, density: number): number => Math.sqrt(youngsModulus / density ** 3);
+export const radiationRatio = (youngsModulus: number, density: number): number =>
+  Math.sqrt(youngsModulus / density ** 3);
 
 export const radiationRatioMethod = woodMethod({
   id: "radiation-ratio",

@@ -10,7 +10,13 @@ export const soundSpeedMethod = woodMethod({
   id: "sound-speed",
   name: "sound speed from modulus and density",
   inputs: { youngsModulus: positive("Pa", "Young's modulus"), density: positive("kg/m3", "density") },
-  fields: { soundSpeed: { meaning: "sound speed", dimension: "m/s" }, specificModulus: { meaning: "E over density", dimension: "m2/s2" } },
+  fields: {
+    soundSpeed: { meaning: "sound speed", dimension: "m/s" },
+    specificModulus: { meaning: "E over density", dimension: "m2/s2" },
+  },
   source: sources.rod,
-  run: ({ youngsModulus, density }) => ({ soundSpeed: soundSpeed(youngsModulus, density), specificModulus: youngsModulus / density }),
+  run: ({ youngsModulus, density }) => ({
+    soundSpeed: soundSpeed(youngsModulus, density),
+    specificModulus: youngsModulus / density,
+  }),
 });

@@ -12,16 +12,24 @@ const dryness = (moisture: number) => Math.max(0, (FIBRE_SATURATION - moisture) 
 export const specificGravity = (density: number, moisture: number): number => density / (1000 * (1 + moisture));
 
 /** Specific gravity at moisture M from the basic one (green volume): Gb / (1 - S a), S the volumetric shrinkage to oven-dry (fraction of green; by default 0.265 Gb), a = (0.30 - M)/0.30. Source: Wood Handbook, equations 4-7, 4-9. */
-export const specificGravityFromBasic = (basic: number, moisture: number, shrinkage = AVERAGE_SHRINKAGE * basic): number => basic / (1 - shrinkage * dryness(moisture));
+export const specificGravityFromBasic = (
+  basic: number,
+  moisture: number,
+  shrinkage = AVERAGE_SHRINKAGE * basic,
+): number => basic / (1 - shrinkage * dryness(moisture));
 
 /** Basic specific gravity from the one at moisture M, average shrinkage: G / (1 + 0.265 a G). The inverse of the above. */
-export const basicFromSpecificGravity = (gravity: number, moisture: number): number => gravity / (1 + AVERAGE_SHRINKAGE * dryness(moisture) * gravity);
+export const basicFromSpecificGravity = (gravity: number, moisture: number): number =>
+  gravity / (1 + AVERAGE_SHRINKAGE * dryness(moisture) * gravity);
 
 export const specificGravityMethod = woodMethod({
   id: "specific-gravity",
   name: "specific gravity, oven-dry mass over volume as found",
   inputs: { density: positive("kg/m3", "density"), moisture: notNegative("%MC", "moisture content") },
-  fields: { specificGravity: { meaning: "oven-dry mass over volume at this moisture, water = 1", dimension: "1" }, basic: { meaning: "oven-dry mass over green volume, water = 1", dimension: "1" } },
+  fields: {
+    specificGravity: { meaning: "oven-dry mass over volume at this moisture, water = 1", dimension: "1" },
+    basic: { meaning: "oven-dry mass over green volume, water = 1", dimension: "1" },
+  },
   source: sources.handbook,
   run: ({ density, moisture }) => {
     const gravity = specificGravity(density, moisture);

@@ -7,7 +7,16 @@ import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
  * frequency: Hz; length a along, width b across the grain: m; density: kg/m3; moduli: Pa; poisson nu_LR with nu_LR^2 < E_L/E_R. Result: m.
  * A number to compare with, no prediction for a braced top. Source: orthotropic plate, closed form.
  */
-export function targetThickness(frequency: number, length: number, width: number, density: number, along: number, across: number, shear: number, poisson: number): number {
+export function targetThickness(
+  frequency: number,
+  length: number,
+  width: number,
+  density: number,
+  along: number,
+  across: number,
+  shear: number,
+  poisson: number,
+): number {
   const poissonAcross = (poisson * across) / along;
   const mu = 1 - poisson * poissonAcross;
   const twist = (2 * ((poissonAcross * along) / mu + 2 * shear)) / (length ** 2 * width ** 2);
@@ -18,8 +27,19 @@ export function targetThickness(frequency: number, length: number, width: number
 export const targetThicknessMethod = woodMethod({
   id: "target-thickness",
   name: "thickness for a wanted frequency, simply supported rectangle",
-  inputs: { frequency: positive("Hz", "frequency wanted"), length: positive("m", "length along the grain"), width: positive("m", "width across the grain"), density: positive("kg/m3", "density"), along: positive("Pa", "Young's modulus along the grain"), across: positive("Pa", "Young's modulus across the grain"), shear: positive("Pa", "shear modulus of the face"), poisson: leftOut(notNegative("1", "Poisson ratio nu_LR"), 0.37) },
+  inputs: {
+    frequency: positive("Hz", "frequency wanted"),
+    length: positive("m", "length along the grain"),
+    width: positive("m", "width across the grain"),
+    density: positive("kg/m3", "density"),
+    along: positive("Pa", "Young's modulus along the grain"),
+    across: positive("Pa", "Young's modulus across the grain"),
+    shear: positive("Pa", "shear modulus of the face"),
+    poisson: leftOut(notNegative("1", "Poisson ratio nu_LR"), 0.37),
+  },
   fields: { thickness: { meaning: "thickness", dimension: "m" } },
   source: sources.plate,
-  run: ({ frequency, length, width, density, along, across, shear, poisson }) => ({ thickness: targetThickness(frequency, length, width, density, along, across, shear, poisson) }),
+  run: ({ frequency, length, width, density, along, across, shear, poisson }) => ({
+    thickness: targetThickness(frequency, length, width, density, along, across, shear, poisson),
+  }),
 });

@@ -6,13 +6,27 @@ import { positive, woodMethod } from "./wood-method.ts";
  * force: N (500 g is 4.903 N); deflection, span, width, thickness: m; all > 0. Use the slope over several loads. Result: Pa.
  * Source: beam theory; the same form in ASTM D143 and ISO 13061-4. @example threePointModulus(4.905, 0.00185, 0.45, 0.2, 0.003) -> 11.19e9
  */
-export const threePointModulus = (force: number, deflection: number, span: number, width: number, thickness: number): number => (force * span ** 3) / (4 * width * thickness ** 3 * deflection);
+export const threePointModulus = (
+  force: number,
+  deflection: number,
+  span: number,
+  width: number,
+  thickness: number,
+): number => (force * span ** 3) / (4 * width * thickness ** 3 * deflection);
 
 export const threePointModulusMethod = woodMethod({
   id: "three-point-stiffness",
   name: "Young's modulus from three-point bending",
-  inputs: { force: positive("N", "load, a force and not a mass"), deflection: positive("m", "deflection under the load"), span: positive("m", "distance between the supports"), width: positive("m", "width across the grain"), thickness: positive("m", "thickness") },
+  inputs: {
+    force: positive("N", "load, a force and not a mass"),
+    deflection: positive("m", "deflection under the load"),
+    span: positive("m", "distance between the supports"),
+    width: positive("m", "width across the grain"),
+    thickness: positive("m", "thickness"),
+  },
   fields: { youngsModulus: { meaning: "apparent Young's modulus", dimension: "Pa" } },
   source: sources.beamTheory,
-  run: ({ force, deflection, span, width, thickness }) => ({ youngsModulus: threePointModulus(force, deflection, span, width, thickness) }),
+  run: ({ force, deflection, span, width, thickness }) => ({
+    youngsModulus: threePointModulus(force, deflection, span, width, thickness),
+  }),
 });

@@ -6,7 +6,13 @@ import { positive, woodMethod } from "./wood-method.ts";
  * Ip = b h (b^2 + h^2)/12, J = b h^3 [1/3 - (64/pi^5)(h/b) sum over odd n of tanh(n pi b/2h)/n^5].
  * density: kg/m3; frequency: Hz; length, width, thickness: m, width >= thickness. Result: Pa. Source: Saint-Venant torsion.
  */
-export function torsionShearModulus(density: number, frequency: number, length: number, width: number, thickness: number): number {
+export function torsionShearModulus(
+  density: number,
+  frequency: number,
+  length: number,
+  width: number,
+  thickness: number,
+): number {
   const ratio = width / thickness;
   let sum = 0;
   for (let n = 1; n < 40; n += 2) sum += Math.tanh((n * Math.PI * ratio) / 2) / n ** 5;
@@ -18,8 +24,16 @@ export function torsionShearModulus(density: number, frequency: number, length: 
 export const torsionShearModulusMethod = woodMethod({
   id: "torsion-shear-modulus",
   name: "shear modulus from the twisting frequency of a strip",
-  inputs: { density: positive("kg/m3", "density"), frequency: positive("Hz", "lowest twisting frequency"), length: positive("m", "length along the grain"), width: positive("m", "width across the grain"), thickness: positive("m", "thickness") },
+  inputs: {
+    density: positive("kg/m3", "density"),
+    frequency: positive("Hz", "lowest twisting frequency"),
+    length: positive("m", "length along the grain"),
+    width: positive("m", "width across the grain"),
+    thickness: positive("m", "thickness"),
+  },
   fields: { shearModulus: { meaning: "shear modulus", dimension: "Pa" } },
   source: sources.torsion,
-  run: ({ density, frequency, length, width, thickness }) => ({ shearModulus: torsionShearModulus(density, frequency, length, width, thickness) }),
+  run: ({ density, frequency, length, width, thickness }) => ({
+    shearModulus: torsionShearModulus(density, frequency, length, width, thickness),
+  }),
 });

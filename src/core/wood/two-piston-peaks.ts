@@ -6,10 +6,15 @@ import { positive, woodMethod } from "./wood-method.ts";
  * air: rigid-box resonance; plate: top with the hole closed; coupling f_AP; all Hz. sign: -1 the lower peak, +1 the upper. Result: Hz.
  * Needs f_AP^2 < f_A f_P. Source: Christensen and Vistisen (1980).
  */
-export const twoPistonPeaks = (air: number, plate: number, coupling: number, sign = -1): number => Math.sqrt((air ** 2 + plate ** 2 + sign * Math.sqrt((plate ** 2 - air ** 2) ** 2 + 4 * coupling ** 4)) / 2);
+export const twoPistonPeaks = (air: number, plate: number, coupling: number, sign = -1): number =>
+  Math.sqrt((air ** 2 + plate ** 2 + sign * Math.sqrt((plate ** 2 - air ** 2) ** 2 + 4 * coupling ** 4)) / 2);
 
 /** From the peaks and the rigid-box resonance back to the top and the coupling: f_P^2 = f_-^2 + f_+^2 - f_A^2, f_AP^4 = f_A^2 f_P^2 - f_-^2 f_+^2. NaN unless lower < air < upper. */
-export function twoPistonInverse(lower: number, upper: number, air: number): { readonly plate: number; readonly coupling: number } {
+export function twoPistonInverse(
+  lower: number,
+  upper: number,
+  air: number,
+): { readonly plate: number; readonly coupling: number } {
   const plate = Math.sqrt(lower ** 2 + upper ** 2 - air ** 2);
   return { plate, coupling: ((air * plate) ** 2 - (lower * upper) ** 2) ** 0.25 };
 }
@@ -17,8 +22,15 @@ export function twoPistonInverse(lower: number, upper: number, air: number): { r
 export const twoPistonPeaksMethod = woodMethod({
   id: "two-piston-peaks",
   name: "peaks of top and air coupled",
-  inputs: { air: positive("Hz", "rigid-box air resonance"), plate: positive("Hz", "top with the hole closed"), coupling: positive("Hz", "coupling frequency") },
+  inputs: {
+    air: positive("Hz", "rigid-box air resonance"),
+    plate: positive("Hz", "top with the hole closed"),
+    coupling: positive("Hz", "coupling frequency"),
+  },
   fields: { lower: { meaning: "lower peak", dimension: "Hz" }, upper: { meaning: "upper peak", dimension: "Hz" } },
   source: sources.twoPistons,
-  run: ({ air, plate, coupling }) => ({ lower: twoPistonPeaks(air, plate, coupling), upper: twoPistonPeaks(air, plate, coupling, 1) }),
+  run: ({ air, plate, coupling }) => ({
+    lower: twoPistonPeaks(air, plate, coupling),
+    upper: twoPistonPeaks(air, plate, coupling, 1),
+  }),
 });
