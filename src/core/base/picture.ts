@@ -1,7 +1,8 @@
 // What to draw, as data: core computes every number in it; the drawing library only draws.
 import type { RowRef } from "./row-ref.ts";
 
-export type PictureAxis = { readonly label: string; readonly unit: string; readonly kind: "number" | "label" | "date" };
+/** `unit`: canonical code. A date axis counts days since 1970-01-01. `order`: the labels of a label axis, in the order they are drawn. */
+export type PictureAxis = { readonly label: string; readonly unit: string; readonly kind: "number" | "label" | "date"; readonly order?: readonly string[] };
 
 /** One measured point. `group` chooses its mark (shape and colour together). */
 export type PicturePoint = {

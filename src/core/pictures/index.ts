@@ -1,0 +1,3 @@
+export type { PictureColumns } from "./picture-columns.ts";
+export { pictureOf } from "./picture-of.ts";
+export { picturePoints } from "./picture-points.ts";

@@ -1,0 +1,34 @@
+// The text alternative of a picture: what, how many, the answer with its interval, exceptions. The one place for its sentences.
+import type { Answer, PicturePoint } from "../base/index.ts";
+import { numberInWords } from "../units/index.ts";
+
+const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? "" : "s"}`;
+
+function extent(points: readonly PicturePoint[], along: "x" | "y", label: string): string {
+  const values = points.flatMap((point) => (typeof point[along] === "number" ? [point[along] as number] : []));
+  if (values.length === 0) return "";
+  return `${label} runs from ${numberInWords(values.reduce((a, b) => Math.min(a, b)), null)} to ${numberInWords(values.reduce((a, b) => Math.max(a, b)), null)}`;
+}
+
+function groupCounts(points: readonly PicturePoint[], groups: readonly string[]): string {
+  if (groups.length === 0) return "";
+  return ` ${groups.map((group) => `${group} ${points.filter((point) => point.group === group).length}`).join(", ")}.`;
+}
+
+/** What the points show, without an answer. */
+export function pointsDescription(points: readonly PicturePoint[], groups: readonly string[], xLabel: string, yLabel: string): string {
+  const ranges = [extent(points, "y", yLabel), extent(points, "x", xLabel)].filter((text) => text !== "").join(", ");
+  return `${counted(points.length, "point")}.${groupCounts(points, groups)}${ranges === "" ? "" : ` ${ranges}.`}`;
+}
+
+/** What an answer's picture shows: the points, the answer as its sentence gives it, and who stands out or takes no part. */
+export function pictureDescription(finding: Answer, points: readonly PicturePoint[], groups: readonly string[], xLabel: string, yLabel: string): string {
+  const alone = finding.cautions.find((caution) => caution.code === "one-piece-carries-it");
+  const aside = finding.rows.setAside.length;
+  return [
+    pointsDescription(points, groups, xLabel, yLabel),
+    finding.sentence,
+    ...(alone ? [alone.sentence] : []),
+    ...(aside === 0 ? [] : [`${counted(aside, "record")} set aside.`]),
+  ].join(" ");
+}

@@ -1,0 +1,8 @@
+// The methods of this room, as the one catalogue takes them.
+import type { Method } from "../base/index.ts";
+import { gaugeRr } from "./methods/gauge-rr.ts";
+import { iso5725 } from "./methods/iso-5725.ts";
+import { rigBias } from "./methods/rig-bias.ts";
+import { rigLinearity } from "./methods/rig-linearity.ts";
+
+export const rigMethods: readonly Method[] = [rigBias, rigLinearity, iso5725, gaugeRr];

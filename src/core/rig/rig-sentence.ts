@@ -1,0 +1,46 @@
+// The sentence of a rig check. The one place for it.
+import { amountInWords, numberInWords, scaleFactor } from "../units/index.ts";
+import type { Dimension } from "../units/index.ts";
+import type { BiasLine } from "./bias-line.ts";
+import type { Repeatability } from "./repeatability.ts";
+
+const YEAR = 365.25;
+const directions: ReadonlyMap<string, readonly [string, string]> = new Map([["mass", ["heavy", "light"]], ["temperature", ["warm", "cold"]]]);
+
+/** What too much and too little are called for what is measured: heavy and light for a mass, else too high and too low. */
+function direction(dimension: Dimension, positive: boolean): string {
+  const [only, ...more] = Object.keys(dimension);
+  const words = (more.length === 0 && only !== undefined && dimension[only as keyof Dimension]?.join() === "1,1" ? directions.get(only) : undefined) ?? ["too high", "too low"];
+  return positive ? words[0] : words[1];
+}
+
+type Said = { readonly name: string; readonly line: BiasLine; readonly repeat: Repeatability | null; readonly unit: string; readonly dimension: Dimension };
+
+function biasInWords({ name, line, unit, dimension }: Said, by: number): string {
+  const [bias, error] = [line.bias.value / by, line.bias.standardError / by];
+  if (!line.bias.shown) return `The ${name} shows no bias (${amountInWords(bias, error, unit)})`;
+  return `The ${name} reads ${amountInWords(Math.abs(bias), error, unit)} ${direction(dimension, bias > 0)}`;
+}
+
+function rangeInWords({ line, unit }: Said, by: number): string {
+  if (line.linearity === null) return "at the one reference it was checked with";
+  if (!line.linearity.shown) return line.bias.shown ? "the same across its range" : "anywhere in its range";
+  const percent = 100 * line.linearity.value;
+  const middle = amountInWords(line.middle / by, null, unit);
+  return `${line.bias.shown ? "" : "in the middle of its range "}at ${middle}, and ${numberInWords(Math.abs(percent), 100 * line.linearity.standardError)} % of what is measured ${percent > 0 ? "more" : "less"} for each step up`;
+}
+
+function driftInWords({ line, unit }: Said, by: number): string {
+  if (line.drift === null || !line.drift.shown) return "";
+  const yearly = (line.drift.value * YEAR) / by;
+  return `; it drifts by ${amountInWords(yearly, (line.drift.standardError * YEAR) / by, unit)} a year`;
+}
+
+/** "The balance reads 0.31 ± 0.05 g heavy, the same across its range; repeatability 0.12 g." */
+export function rigSentence(said: Said): string {
+  const by = scaleFactor(said.unit);
+  const repeats = said.repeat
+    ? `repeatability ${amountInWords(said.repeat.standardDeviation / by, said.repeat.standardDeviation / by / Math.sqrt(2 * said.repeat.degreesOfFreedom), said.unit).replace(/ ± [^ ]+/, "")}`
+    : "repeatability not known, for nothing was read twice";
+  return `${biasInWords(said, by)}, ${rangeInWords(said, by)}${driftInWords(said, by)}; ${repeats}.`;
+}
