@@ -1,5 +1,6 @@
 // Markdown's tree as the closed set of nodes that the page shows. Raw markup stays text; a link that could run or leave is only its words.
 import type { ProseNode } from "../../core/base/index.ts";
+import { safeAddress } from "./prose-html.ts";
 
 /** What we read of a Markdown tree. */
 export type MarkdownNode = {
@@ -14,14 +15,6 @@ export type MarkdownNode = {
 };
 
 const DEEPEST = 100;
-
-/** Whether an address may stand in a link: http, https, mailto, or a plain place inside the workspace. */
-export function safeLink(url: string): boolean {
-  const bare = [...url].filter((character) => character > " " && character !== "\u007f").join("");
-  const scheme = /^([A-Za-z][\w+.-]*):/.exec(bare)?.[1]?.toLowerCase();
-  if (scheme !== undefined) return scheme === "http" || scheme === "https" || scheme === "mailto";
-  return !bare.startsWith("//") && !bare.startsWith("\\") && !bare.includes(":");
-}
 
 type Make = (node: MarkdownNode, inside: () => readonly ProseNode[]) => readonly ProseNode[];
 const holding = (is: "paragraph" | "emphasis" | "strong" | "quote" | "item"): Make => (_, inside) => [{ is, children: inside() }];
@@ -39,7 +32,10 @@ const MAKE: ReadonlyMap<string, Make> = new Map<string, Make>([
   ["listItem", holding("item")],
   ["heading", (node, inside) => [{ is: "heading", depth: node.depth ?? 1, children: inside() }]],
   ["list", (node, inside) => [{ is: "list", ordered: node.ordered === true, start: node.start ?? 1, children: inside() }]],
-  ["link", (node, inside) => (safeLink(node.url ?? "") ? [{ is: "link", url: node.url ?? "", children: inside() }] : inside())],
+  ["link", (node, inside) => {
+    const url = safeAddress(node.url ?? "", true);
+    return url === null ? inside() : [{ is: "link", url, children: inside() }];
+  }],
   ["image", (node) => text(node.alt ?? "")],
   ["thematicBreak", () => [{ is: "rule" }]],
   ["break", () => [{ is: "break" }]],

@@ -7,7 +7,7 @@ import { jsonBody, refuse } from "./request-parts.ts";
 const isDial = (pair: unknown) => Array.isArray(pair) && pair.length === 2 && typeof pair[0] === "string" && Number.isFinite(pair[1]);
 const shape = {
   file: (value: unknown) => typeof value === "string",
-  text: (value: unknown) => typeof value === "string" && value.isWellFormed(),
+  text: (value: unknown) => typeof value === "string" && !/\p{Surrogate}/u.test(value),
   dials: (value: unknown) => Array.isArray(value) && value.length <= 1000 && value.every(isDial),
 };
 

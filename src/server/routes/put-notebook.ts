@@ -4,7 +4,7 @@ import { exactText, notebookFile } from "./notebook-file.ts";
 import { diskProblem, jsonBody, lastNames, refuse } from "./request-parts.ts";
 
 const shape = {
-  text: (value: unknown) => typeof value === "string" && value.isWellFormed(),
+  text: (value: unknown) => typeof value === "string" && !/\p{Surrogate}/u.test(value),
   base: (value: unknown) => typeof value === "string" && /^[0-9a-f]{64}$/.test(value),
 };
 

@@ -1,0 +1,56 @@
+// Writing a part as text: a plain text field at once, the editor with colours in its place as soon as it has loaded.
+import { useEffect, useRef } from "preact/hooks";
+import type { Problem } from "../../core/base/index.ts";
+import { ProblemView } from "../views/problem-view.tsx";
+import type { CodeEditor, EditorInput } from "./code-editor.ts";
+
+export type SentenceEditorProps = {
+  readonly name: string;
+  readonly kind: string;
+  readonly text: string;
+  readonly problems: readonly Problem[];
+  /** Line in the file of the first line of the text: problems are marked by it. */
+  readonly names: readonly string[];
+  readonly write: (text: string) => void;
+  readonly save: () => void;
+  readonly leave: () => void;
+  readonly load: (input: EditorInput) => Promise<CodeEditor>;
+};
+
+/** The editor of one part. */
+export const SentenceEditor = ({ name, kind, text, problems, names, write, save, leave, load }: SentenceEditorProps) => {
+  const host = useRef<HTMLDivElement>(null);
+  const field = useRef<HTMLTextAreaElement>(null);
+  const now = useRef({ write, save, leave });
+  now.current = { write, save, leave };
+  useEffect(() => {
+    field.current?.focus();
+    const place = host.current;
+    let [editor, gone]: [CodeEditor | null, boolean] = [null, false];
+    const actions = { write: (body: string) => now.current.write(body), save: () => now.current.save(), leave: () => now.current.leave() };
+    if (place !== null)
+      void load({ host: place, text, kind, names, label: `Text of ${name}`, ...actions }).then((made) => {
+        if (gone) return made.destroy();
+        editor = made;
+        editor.takeOver(field.current);
+      });
+    return () => {
+      gone = true;
+      editor?.destroy();
+    };
+  }, []);
+  const keys = (event: KeyboardEvent) => {
+    if (event.key === "Escape") leave();
+    if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) save();
+  };
+  return (
+    <div class="sentence-editor">
+      <textarea ref={field} aria-label={`Text of ${name}`} rows={Math.max(2, text.split("\n").length)} spellcheck={kind === "prose"} onKeyDown={keys} onInput={(event) => write(event.currentTarget.value)}>{text}</textarea>
+      <div ref={host} />
+      {problems.length > 0 && <div aria-live="polite"><ProblemView problems={problems} /></div>}
+      <p>
+        <button type="button" onClick={save}>Save</button> <button type="button" onClick={leave}>Leave as it was</button>
+      </p>
+    </div>
+  );
+};

@@ -1,0 +1,60 @@
+// The page's start: state over the api, the address bar as the name of the open notebook, and platform keys.
+import "./styles/whole-page.css";
+import { effect } from "@preact/signals";
+import { render } from "preact";
+import { Page } from "./page.tsx";
+import { openForPrint } from "./open-for-print.ts";
+import { api } from "./state/api.ts";
+import { pageState } from "./state/page-state.ts";
+
+const state = pageState(api("The program that serves this page does not answer. What you wrote stays here; start it again and save."));
+const loadEditor = async (input: Parameters<typeof import("./editor/code-editor.ts").codeEditor>[0]) => (await import("./editor/code-editor.ts")).codeEditor(input);
+const today = new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+
+async function keep(date: string, without: readonly string[]): Promise<void> {
+  const copy = await state.share(date, without);
+  if (copy === null) return;
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(copy);
+  link.download = `${(state.shown.value?.file ?? "notebook").replace(/\.md$/, "")}-${date}.html`;
+  link.click();
+  URL.revokeObjectURL(link.href);
+}
+
+/** The notebook named after the hash; without one the first of the folder, the first day before others. */
+async function follow(): Promise<void> {
+  const named = decodeURIComponent(location.hash.slice(1));
+  if (named === "main") return;
+  const list = state.list();
+  if (named === "") await list;
+  const first = state.listing.value.find(({ file }) => file.includes("first-day")) ?? state.listing.value[0];
+  await state.open(named === "contents" ? null : named === "" ? (first?.file ?? null) : named);
+}
+
+window.addEventListener("hashchange", () => void follow());
+window.addEventListener("keydown", (event) => {
+  const writing = event.composedPath().some((target) => target instanceof HTMLElement && (target.isContentEditable || /^(input|textarea)$/i.test(target.tagName)));
+  if (writing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+  event.preventDefault();
+  void (event.shiftKey ? state.redo() : state.undo());
+});
+window.addEventListener("beforeunload", (event) => {
+  if (state.unsaved.value) event.preventDefault();
+});
+effect(() => {
+  const title = state.shown.value?.result.title;
+  document.title = `${state.unsaved.value ? "Not saved: " : ""}${title ?? "Contents"} · Thumbrule`;
+});
+
+const root = document.getElementById("root");
+if (root !== null) render(<Page state={state} today={today} loadEditor={loadEditor} keep={(date, without) => void keep(date, without)} />, root);
+void follow();
+// A hidden page gives its stream back: a browser has few connections for one place.
+let stop: (() => void) | null = null;
+const listen = () => {
+  if (document.hidden) stop = (stop?.(), null);
+  else stop ??= api("").watch((file) => void state.changedOutside(file));
+};
+document.addEventListener("visibilitychange", listen);
+listen();
+openForPrint(window);

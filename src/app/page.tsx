@@ -1,0 +1,93 @@
+// The page put together: head, the notebook or the contents, foot. It takes state and draws; it fetches nothing.
+import type { PageState } from "./state/page-state.ts";
+import type { CodeEditor, EditorInput } from "./editor/code-editor.ts";
+import { SentenceEditor } from "./editor/sentence-editor.tsx";
+import { ConflictView } from "./views/conflict-view.tsx";
+import { ContentsView } from "./views/contents-view.tsx";
+import { NotebookView } from "./views/notebook-view.tsx";
+import { ShareForm } from "./views/share-form.tsx";
+import { StatusLine } from "./views/status-line.tsx";
+
+export type PageProps = {
+  readonly state: PageState;
+  readonly today: string;
+  readonly loadEditor: (input: EditorInput) => Promise<CodeEditor>;
+  readonly keep: (date: string, without: readonly string[]) => void;
+};
+
+const Head = ({ state, today, keep }: PageProps) => (
+  <header class="page-head">
+    <nav aria-label="Notebooks"><a href="#contents">Contents</a></nav>
+    {state.shown.value !== null && (
+      <>
+        <button type="button" disabled={!state.canUndo.value} onClick={() => void state.undo()}>Undo</button>
+        <button type="button" disabled={!state.canRedo.value} onClick={() => void state.redo()}>Redo</button>
+        <ShareForm today={today} share={keep} />
+      </>
+    )}
+  </header>
+);
+
+/** The names that a sentence may use. */
+const namesOf = (state: PageState) =>
+  [...new Set((state.shown.value?.result.entries ?? []).flatMap((entry) => [...(entry.view.kind === "table" ? entry.view.columns.map((column) => column.name) : []), entry.name]))];
+
+const Editor = ({ state, loadEditor }: PageProps) => {
+  const data = state.shown.value;
+  const part = state.editing.value === null ? undefined : data?.parts[state.editing.value];
+  if (part === undefined || data === null) return null;
+  const result = part.is === "entry" ? data.result.entries.find((entry) => entry.name === part.name) : undefined;
+  const problems = result === undefined || result.view.kind === "problem" ? [] : result.problems;
+  return (
+    <SentenceEditor
+      key={state.editing.value}
+      name={part.is === "entry" ? part.name : "this passage"}
+      kind={result?.kind ?? "prose"}
+      text={state.draft.value}
+      problems={problems}
+      names={namesOf(state)}
+      write={state.write}
+      save={() => void state.save()}
+      leave={state.leave}
+      load={loadEditor}
+    />
+  );
+};
+
+const Foot = () => (
+  <footer class="page-foot">
+    <details>
+      <summary>Keys</summary>
+      <ul>
+        <li><kbd>Tab</kbd> moves to the next sentence, <kbd>Enter</kbd> opens it as text</li>
+        <li><kbd>Ctrl</kbd> or <kbd>⌘</kbd> with <kbd>Enter</kbd> saves, <kbd>Escape</kbd> leaves it as it was</li>
+        <li><kbd>Ctrl</kbd> or <kbd>⌘</kbd> with <kbd>Z</kbd> undoes, with <kbd>Shift</kbd> too does again</li>
+      </ul>
+    </details>
+    <p>Wood dust, solvents and sharp tools can hurt, and some woods are protected: follow your local codes and licensed practice.</p>
+  </footer>
+);
+
+/** The whole page. */
+export const Page = (props: PageProps) => {
+  const { state } = props;
+  const [data, conflict] = [state.shown.value, state.conflict.value];
+  return (
+    <div class="sheet">
+      <a class="skip" href="#main">To the answers</a>
+      <Head {...props} />
+      <StatusLine message={state.message.value} troubles={state.troubles.value} unsaved={state.unsaved.value} />
+      <main id="main" tabIndex={-1}>
+        {conflict !== null && data !== null && (
+          <ConflictView file={data.file} yours={conflict.yours} theirs={conflict.theirs.text} keepMine={() => void state.keepMine()} takeTheirs={state.takeTheirs} />
+        )}
+        {data === null ? (
+          <ContentsView notebooks={state.listing.value} />
+        ) : (
+          <NotebookView data={data} writing={{ part: state.editing.value, edit: state.edit, turn: state.turn, editor: <Editor {...props} /> }} />
+        )}
+      </main>
+      <Foot />
+    </div>
+  );
+};

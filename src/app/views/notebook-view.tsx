@@ -1,0 +1,47 @@
+// The notebook, top to bottom: its title, then prose and entries in the order of the file.
+import type { ComponentChildren } from "preact";
+import type { EntryResult } from "../../notebook/engine/index.ts";
+import type { PageData, PagePart } from "../../notebook/share/index.ts";
+import { EntryView } from "./entry-view.tsx";
+import { ProblemView } from "./problem-view.tsx";
+import { ProseView } from "./prose-view.tsx";
+
+/** What a maker can do in the page; a copy has none of it. */
+export type Writing = {
+  readonly part: number | null;
+  readonly edit: (part: number) => void;
+  readonly editor: ComponentChildren;
+  readonly turn: (dial: string, value: number) => void;
+};
+
+const deepestHeading = (part: PagePart, before: number): number =>
+  part.is === "entry" ? before : part.prose.reduce((level, node) => (node.is === "heading" ? Math.min(5, Math.max(2, node.depth)) : level), before);
+
+/** The whole notebook. */
+export const NotebookView = ({ data, writing }: { readonly data: PageData; readonly writing: Writing | null }) => {
+  const results = new Map<string, EntryResult>(data.result.entries.map((entry) => [entry.name, entry]));
+  let heading = 1;
+  const levels = data.parts.map((part) => (heading = deepestHeading(part, heading)) + 1);
+  return (
+    <article class="notebook-view">
+      <h1>{data.result.title || data.file}</h1>
+      {data.result.problems.length > 0 && <ProblemView problems={data.result.problems} />}
+      {data.parts.map((part, place) => {
+        const editor = writing?.part === place ? writing.editor : null;
+        const edit = writing === null ? null : () => writing.edit(place);
+        if (part.is === "prose") return editor ?? <ProsePart key={place} part={part} edit={edit} />;
+        const result = results.get(part.name);
+        if (result === undefined) return null;
+        return <EntryView key={place} result={result} drawing={part.drawing} edit={edit} turn={writing?.turn ?? null} editor={editor} id={`entry-${place}`} level={levels[place] ?? 2} />;
+      })}
+    </article>
+  );
+};
+
+const ProsePart = ({ part, edit }: { readonly part: Extract<PagePart, { is: "prose" }>; readonly edit: (() => void) | null }) =>
+  part.prose.length === 0 ? null : (
+    <div class="prose-part">
+      <ProseView prose={part.prose} />
+      {edit === null ? null : <button type="button" onClick={edit}>Write this passage</button>}
+    </div>
+  );

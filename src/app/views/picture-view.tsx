@@ -1,0 +1,50 @@
+// A picture with its name, its words, and its numbers one key away.
+import type { Drawing, Picture, PicturePoint } from "../../core/base/index.ts";
+import { unitForDisplay } from "../../core/units/index.ts";
+import { DrawnPicture } from "./drawn-picture.tsx";
+
+const headed = (axis: Picture["x"]) => (axis.unit === "1" || axis.unit === "" ? axis.label : `${axis.label} (${unitForDisplay(axis.unit)})`);
+const shown = (value: number | string) => (typeof value === "number" ? String(Number(value.toPrecision(5))) : value);
+
+const PointTable = ({ picture, points }: { readonly picture: Picture; readonly points: readonly PicturePoint[] }) => (
+  <div class="scroll" role="region" aria-label={`Numbers of ${picture.title}`} tabIndex={0}>
+    <table>
+      <caption>{picture.title}</caption>
+      <thead>
+        <tr>
+          <th scope="col">piece</th>
+          <th scope="col">{headed(picture.x)}</th>
+          <th scope="col">{headed(picture.y)}</th>
+          {picture.groups.length > 0 && <th scope="col">group</th>}
+        </tr>
+      </thead>
+      <tbody>
+        {points.map((point, place) => (
+          <tr key={place}>
+            <th scope="row">{point.row?.piece ?? point.label}</th>
+            <td>{shown(point.x)}</td>
+            <td>{shown(point.y)}</td>
+            {picture.groups.length > 0 && <td>{point.group ?? "none"}</td>}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  </div>
+);
+
+/** The drawing, its text alternative, and its points as a table. */
+export const PictureView = ({ picture, drawing }: { readonly picture: Picture; readonly drawing: Drawing | null }) => {
+  const points = picture.layers.flatMap((layer) => (layer.kind === "points" ? layer.points : []));
+  return (
+    <figure class="picture-view">
+      {drawing === null ? null : <DrawnPicture drawing={drawing} />}
+      <figcaption>{picture.description}</figcaption>
+      {points.length > 0 && (
+        <details>
+          <summary>The picture’s numbers</summary>
+          <PointTable picture={picture} points={points} />
+        </details>
+      )}
+    </figure>
+  );
+};
