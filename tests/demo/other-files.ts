@@ -53,7 +53,7 @@ function backs(): string {
 /** From the years when the only rule in the shop was in inches. */
 function earlierTops(): string {
   const stream = seeded(trueEffects.seed, "earlier tops file");
-  const lines = [record(["Earlier top", "Year", "Species", "Length", "Width", "Top thickness", "Mass (oz)"])];
+  const lines = [record(["Earlier top", "Year", "Species", "Length", "Width", "Thickness", "Mass (oz)"])];
   for (let i = 0; i < 16; i++) {
     const species = i % 3 === 2 ? "cedar" : "spruce";
     const [length, width, thickness] = [

@@ -37,6 +37,18 @@ function normalized(text: string): string {
  */
 export function unitFromText(text: string): Unit | null {
   if (text.length > UNIT_LENGTH_LIMIT) return null;
+  const before = read.get(text);
+  if (before !== undefined) return before;
+  const unit = unitRead(text);
+  if (read.size < KEPT) read.set(text, unit);
+  return unit;
+}
+
+/** What was read before: a table says "mm" ten thousand times. Only a memory; the answer never depends on it. */
+const read = new Map<string, Unit | null>();
+const KEPT = 500;
+
+function unitRead(text: string): Unit | null {
   const plain = normalized(text);
   const alone = unitRecordOfSpelling(plain);
   if (alone) return unitFromParts([{ unit: alone, exponent: [1, 1], below: false }]);

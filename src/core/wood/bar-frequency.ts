@@ -28,6 +28,7 @@ export const barFrequencyMethod = woodMethod({
   },
   fields: { frequency: { meaning: "bending frequency", dimension: "Hz" } },
   source: sources.beamTheory,
+  refuses: ({ mode }) => (freeBarRoots[mode - 1] ? null : { name: "mode (number of the mode)", needed: "1, 2 or 3" }),
   run: ({ youngsModulus, density, length, thickness, mode }) => ({
     frequency: barFrequency(youngsModulus, density, length, thickness, mode),
   }),

@@ -30,6 +30,7 @@ export const barYoungsModulusByModeMethod = woodMethod({
   },
   fields: { youngsModulus: { meaning: "Young's modulus along the length", dimension: "Pa" } },
   source: sources.beamTheory,
+  refuses: ({ mode }) => (freeBarRoots[mode - 1] ? null : { name: "mode (number of the mode)", needed: "1, 2 or 3" }),
   run: ({ mass, length, width, thickness, frequency, mode }) => ({
     youngsModulus: barYoungsModulusByMode(mass, length, width, thickness, frequency, mode),
   }),

@@ -13,5 +13,9 @@ export const moistureContentMethod = woodMethod({
   inputs: { wetMass: positive("kg", "mass as found"), dryMass: positive("kg", "oven-dry mass") },
   fields: { moisture: { meaning: "fraction of oven-dry mass", dimension: "%MC" } },
   source: sources.moistureTest,
-  run: ({ wetMass, dryMass }) => ({ moisture: wetMass < dryMass ? Number.NaN : moistureContent(wetMass, dryMass) }),
+  refuses: ({ wetMass, dryMass }) =>
+    wetMass < dryMass
+      ? { name: "wetMass (mass as found)", needed: "at least the oven-dry mass; the two may be swapped" }
+      : null,
+  run: ({ wetMass, dryMass }) => ({ moisture: moistureContent(wetMass, dryMass) }),
 });

@@ -9,10 +9,6 @@ import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 export const propertyAtMoisture = (at12: number, green: number, moisture: number, intersection = 0.25): number =>
   moisture >= intersection ? green : at12 * (at12 / green) ** ((0.12 - moisture) / (intersection - 0.12));
 
-/** The inverse: the property at 12 % from one found at moisture M, given the ratio P12/Pg: P12 = P ratio^(-(0.12 - M)/(Mp - 0.12)). Below Mp. */
-export const propertyAt12 = (found: number, ratio: number, moisture: number, intersection = 0.25): number =>
-  found * ratio ** (-(0.12 - Math.min(moisture, intersection)) / (intersection - 0.12));
-
 export const propertyAtMoistureMethod = woodMethod({
   id: "property-at-moisture",
   name: "property at another moisture content",

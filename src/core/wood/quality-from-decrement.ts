@@ -20,6 +20,8 @@ export const qualityFromDecrementMethod = woodMethod({
     decrement: { meaning: "logarithmic decrement", dimension: "1" },
   },
   source: sources.resonance,
+  refuses: ({ first, later }) =>
+    later < first ? null : { name: "later (later amplitude)", needed: "a value below the first amplitude" },
   run: ({ first, later, swings }) => ({
     quality: qualityFromDecrement(first, later, swings),
     decrement: Math.log(first / later) / swings,

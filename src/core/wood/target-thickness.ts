@@ -39,6 +39,10 @@ export const targetThicknessMethod = woodMethod({
   },
   fields: { thickness: { meaning: "thickness", dimension: "m" } },
   source: sources.plate,
+  refuses: ({ along, across, poisson }) =>
+    poisson ** 2 < along / across
+      ? null
+      : { name: "poisson (Poisson ratio nu_LR)", needed: "its square below the ratio of the moduli along and across" },
   run: ({ frequency, length, width, density, along, across, shear, poisson }) => ({
     thickness: targetThickness(frequency, length, width, density, along, across, shear, poisson),
   }),

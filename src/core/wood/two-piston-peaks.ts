@@ -9,16 +9,6 @@ import { positive, woodMethod } from "./wood-method.ts";
 export const twoPistonPeaks = (air: number, plate: number, coupling: number, sign = -1): number =>
   Math.sqrt((air ** 2 + plate ** 2 + sign * Math.sqrt((plate ** 2 - air ** 2) ** 2 + 4 * coupling ** 4)) / 2);
 
-/** From the peaks and the rigid-box resonance back to the top and the coupling: f_P^2 = f_-^2 + f_+^2 - f_A^2, f_AP^4 = f_A^2 f_P^2 - f_-^2 f_+^2. NaN unless lower < air < upper. */
-export function twoPistonInverse(
-  lower: number,
-  upper: number,
-  air: number,
-): { readonly plate: number; readonly coupling: number } {
-  const plate = Math.sqrt(lower ** 2 + upper ** 2 - air ** 2);
-  return { plate, coupling: ((air * plate) ** 2 - (lower * upper) ** 2) ** 0.25 };
-}
-
 export const twoPistonPeaksMethod = woodMethod({
   id: "two-piston-peaks",
   name: "peaks of top and air coupled",
@@ -29,6 +19,10 @@ export const twoPistonPeaksMethod = woodMethod({
   },
   fields: { lower: { meaning: "lower peak", dimension: "Hz" }, upper: { meaning: "upper peak", dimension: "Hz" } },
   source: sources.twoPistons,
+  refuses: ({ air, plate, coupling }) =>
+    coupling ** 2 < air * plate
+      ? null
+      : { name: "coupling (coupling frequency)", needed: "its square below the product of the other two" },
   run: ({ air, plate, coupling }) => ({
     lower: twoPistonPeaks(air, plate, coupling),
     upper: twoPistonPeaks(air, plate, coupling, 1),

@@ -16,6 +16,8 @@ type WoodMethod<I extends string, F extends string> = {
   readonly inputs: Readonly<Record<I, WoodInput>>;
   readonly fields: Readonly<Record<F, FieldSpec>>;
   readonly source: Source;
+  /** A condition on several arguments together: what is wrong with these, or null. */
+  readonly refuses?: (inputs: Readonly<Record<I, number>>) => { readonly name: string; readonly needed: string } | null;
   readonly run: (inputs: Readonly<Record<I, number>>) => Readonly<Record<F, number>>;
 };
 
@@ -70,6 +72,8 @@ export function woodMethod<I extends string, F extends string>(method: WoodMetho
         return declined("out-of-domain", { name: `${name} (${input.meaning})`, needed: domainInWords(input) });
       numbers[name] = value;
     }
+    const wrong = method.refuses?.(numbers);
+    if (wrong) return declined("out-of-domain", wrong);
     const fields = method.run(numbers);
     for (const name of Object.keys(fields) as F[])
       if (!Number.isFinite(fields[name])) return declined("not-finite", { name });

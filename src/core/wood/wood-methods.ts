@@ -25,6 +25,7 @@ import { longitudinalSoundSpeedMethod } from "./longitudinal-sound-speed.ts";
 import { moistureContentMethod } from "./moisture-content.ts";
 import { moistureFromWetBasisMethod } from "./moisture-from-wet-basis.ts";
 import { plainStringMassMethod } from "./plain-string-mass.ts";
+import { propertyAt12Method } from "./property-at-12.ts";
 import { propertyAtMoistureMethod } from "./property-at-moisture.ts";
 import { qualityFromBandwidthMethod } from "./quality-from-bandwidth.ts";
 import { qualityFromDecayMethod } from "./quality-from-decay.ts";
@@ -42,6 +43,7 @@ import { targetThicknessMethod } from "./target-thickness.ts";
 import { thinnedFrequencyMethod } from "./thinned-frequency.ts";
 import { threePointModulusMethod } from "./three-point-modulus.ts";
 import { torsionShearModulusMethod } from "./torsion-shear-modulus.ts";
+import { twoPistonInverseMethod } from "./two-piston-inverse.ts";
 import { twoPistonPeaksMethod } from "./two-piston-peaks.ts";
 
 export const woodMethods: readonly Method[] = [
@@ -64,6 +66,7 @@ export const woodMethods: readonly Method[] = [
   longitudinalSoundSpeedMethod,
   flightSoundSpeedMethod,
   propertyAtMoistureMethod,
+  propertyAt12Method,
   holdingPointMethod,
   torsionShearModulusMethod,
   soundSpeedMethod,
@@ -88,4 +91,5 @@ export const woodMethods: readonly Method[] = [
   airSoundSpeedMethod,
   airResonanceMethod,
   twoPistonPeaksMethod,
+  twoPistonInverseMethod,
 ];

@@ -263,6 +263,20 @@ const WAYS: Record<
       fields: { f: "frequency" },
     },
   ],
+  two_piston_inverse: [
+    {
+      id: "two-piston-inverse",
+      inputs: { f_minus: "lower", f_plus: "upper", fA: "air" },
+      fields: { fP: "plate", fAP: "coupling" },
+    },
+  ],
+  property_back_to_12_percent: [
+    {
+      id: "property-at-12",
+      inputs: { P: "found", ratio: "ratio", M: "moisture", Mp: "intersection" },
+      fields: { P12: "property" },
+    },
+  ],
   two_piston_top_air: [
     {
       id: "two-piston-peaks",
