@@ -1,0 +1,74 @@
+import type { LeastSquares } from "../../numerics/index.ts";
+import { fUpperTail, leastSquares, sumOfSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
+
+/** A least-squares fit with what follows from it. Arrays: one entry a coefficient. NaN where there are no degrees of freedom. */
+export type LinearFit = LeastSquares & {
+  readonly X: readonly Float64Array[];
+  readonly standardErrors: Float64Array;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  readonly t: Float64Array;
+  readonly p: Float64Array;
+  /** Residual standard deviation, unit of y. */
+  readonly sigma: number;
+};
+
+/** Least squares of y on the columns X with t intervals at 95 %. Source: Draper and Smith (1998), chapter 4. */
+export function linearFit(X: readonly Float64Array[], y: Float64Array, weights?: Float64Array): LinearFit {
+  const fit = leastSquares(X, y, weights);
+  const df = fit.degreesOfFreedom;
+  const variance = df > 0 ? fit.residualSumOfSquares / df : Number.NaN;
+  const standardErrors = Float64Array.from(fit.inverse, (row, j) => Math.sqrt((row[j] as number) * variance));
+  const multiple = df > 0 ? tQuantile(0.975, df) : Number.NaN;
+  const coefficients = fit.coefficients;
+  const t = coefficients.map((b, j) => b / (standardErrors[j] as number));
+  return {
+    ...fit,
+    X,
+    standardErrors,
+    low: coefficients.map((b, j) => b - multiple * (standardErrors[j] as number)),
+    high: coefficients.map((b, j) => b + multiple * (standardErrors[j] as number)),
+    t,
+    p: t.map((value) => (df > 0 && Number.isFinite(value) ? tTwoSided(value, df) : Number.NaN)),
+    sigma: Math.sqrt(variance),
+  };
+}
+
+/** Share of the scatter explained and its F test; about the mean with a constant, about zero without; weighted where weights are given. */
+export function explainedShare(fit: LinearFit, y: Float64Array, constant: boolean, weights?: Float64Array): { r2: number; adjusted: number; F: number; df1: number; p: number } {
+  const total = weights ? weightedSquares(y, weights, constant) : constant ? sumOfSquares(y) : y.reduce((sum, value) => sum + value * value, 0);
+  const df1 = fit.rank - (constant ? 1 : 0);
+  const df2 = fit.degreesOfFreedom;
+  const r2 = total > 0 ? 1 - fit.residualSumOfSquares / total : Number.NaN;
+  const F = (total - fit.residualSumOfSquares) / df1 / (fit.residualSumOfSquares / df2);
+  const adjusted = 1 - ((1 - r2) * (df2 + df1)) / df2;
+  return { r2, adjusted, F, df1, p: df2 > 0 && F >= 0 && Number.isFinite(F) ? fUpperTail(F, df1, df2) : Number.NaN };
+}
+
+function weightedSquares(y: Float64Array, weights: Float64Array, constant: boolean): number {
+  let sum = 0;
+  let total = 0;
+  for (let i = 0; i < y.length; i++) {
+    sum += (weights[i] as number) * (y[i] as number);
+    total += weights[i] as number;
+  }
+  const centre = constant ? sum / total : 0;
+  return y.reduce((squares, value, i) => squares + (weights[i] as number) * (value - centre) ** 2, 0);
+}
+
+/** Fit, interval of the mean and interval of a next record at one place x (one value a coefficient). Source: Draper and Smith, eq. 3.1.2. */
+export function fitAt(fit: LinearFit, x: readonly number[]): { fit: number; meanLow: number; meanHigh: number; nextLow: number; nextHigh: number } {
+  let value = 0;
+  let leverage = 0;
+  for (let a = 0; a < x.length; a++) {
+    value += (x[a] as number) * (fit.coefficients[a] as number);
+    for (let b = 0; b < x.length; b++) leverage += (x[a] as number) * (x[b] as number) * ((fit.inverse[a] as Float64Array)[b] as number);
+  }
+  const multiple = fit.degreesOfFreedom > 0 ? tQuantile(0.975, fit.degreesOfFreedom) * fit.sigma : Number.NaN;
+  const mean = multiple * Math.sqrt(Math.max(0, leverage));
+  const next = multiple * Math.sqrt(1 + Math.max(0, leverage));
+  return { fit: value, meanLow: value - mean, meanHigh: value + mean, nextLow: value - next, nextHigh: value + next };
+}
+
+/** A column of ones. */
+export const ones = (n: number): Float64Array => new Float64Array(n).fill(1);

@@ -1,0 +1,20 @@
+import { studentizedRangeQuantile, studentizedRangeUpperTail } from "../../numerics/index.ts";
+import type { GroupMoments } from "./group-moments.ts";
+import { welchDifference } from "./welch-difference.ts";
+
+/** Second group less first, with the interval that holds for all pairs at once. */
+export type PairDifference = { readonly first: number; readonly second: number; readonly difference: number; readonly standardError: number; readonly degreesOfFreedom: number; readonly low: number; readonly high: number; readonly p: number };
+
+/** All pairs by Games and Howell: Welch's standard error and degrees of freedom, the studentized range for the number of groups. */
+export function pairwiseDifferences(groups: GroupMoments): readonly PairDifference[] {
+  const k = groups.counts.length;
+  const pairs: PairDifference[] = [];
+  for (let first = 0; first < k; first++)
+    for (let second = first + 1; second < k; second++) {
+      const { difference, standardError, degreesOfFreedom } = welchDifference(groups, second, first);
+      const half = (studentizedRangeQuantile(0.95, k, degreesOfFreedom) * standardError) / Math.SQRT2;
+      const p = studentizedRangeUpperTail((Math.abs(difference) * Math.SQRT2) / standardError, k, degreesOfFreedom);
+      pairs.push({ first, second, difference, standardError, degreesOfFreedom, low: difference - half, high: difference + half, p });
+    }
+  return pairs;
+}

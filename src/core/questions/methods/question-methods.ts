@@ -1,0 +1,20 @@
+import type { Method } from "../../base/index.ts";
+import { analysisOfCovariance } from "./analysis-of-covariance.ts";
+import { blandAltman } from "./bland-altman.ts";
+import { clusterRobust } from "./cluster-robust.ts";
+import { gamesHowell } from "./games-howell.ts";
+import { influence } from "./influence.ts";
+import { multipleLeastSquares } from "./multiple-least-squares.ts";
+import { oneWayWelch } from "./one-way-welch.ts";
+import { ordinaryLeastSquares } from "./ordinary-least-squares.ts";
+import { originLeastSquares } from "./origin-least-squares.ts";
+import { powerLaw } from "./power-law.ts";
+import { robustLeastSquares } from "./robust-least-squares.ts";
+import { weightedLeastSquares } from "./weighted-least-squares.ts";
+import { welchT } from "./welch-t.ts";
+
+/** The statistical methods, in the order in which they are shown. */
+export const questionMethods: readonly Method[] = [
+  ordinaryLeastSquares, multipleLeastSquares, weightedLeastSquares, originLeastSquares, robustLeastSquares, clusterRobust, analysisOfCovariance, powerLaw, influence,
+  welchT, oneWayWelch, gamesHowell, blandAltman,
+];
