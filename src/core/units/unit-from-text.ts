@@ -2,7 +2,7 @@
 import type { Unit } from "./unit.ts";
 import { unitFromParts } from "./unit.ts";
 import { unitRecordOfCode, unitRecordOfSpelling } from "./unit-catalogue.ts";
-import { UNIT_LENGTH_LIMIT, unitParts } from "./unit-parts.ts";
+import { unitParts } from "./unit-parts.ts";
 
 /** Spellings that mean a compound or a power. */
 const wholes = new Map<string, string>([
@@ -36,7 +36,7 @@ function normalized(text: string): string {
  * of arc (a foot is the reader's matter). The result's code is the canonical spelling.
  */
 export function unitFromText(text: string): Unit | null {
-  if (text.length > UNIT_LENGTH_LIMIT) return null;
+  if (text.length > TEXT_LENGTH_LIMIT) return null;
   const before = read.get(text);
   if (before !== undefined) return before;
   const unit = unitRead(text);
@@ -47,6 +47,7 @@ export function unitFromText(text: string): Unit | null {
 /** What was read before: a table says "mm" ten thousand times. Only a memory; the answer never depends on it. */
 const read = new Map<string, Unit | null>();
 const KEPT = 500;
+const TEXT_LENGTH_LIMIT = 60;
 
 function unitRead(text: string): Unit | null {
   const plain = normalized(text);

@@ -8,8 +8,9 @@ export type UnitPart =
   | { readonly unit: UnitRecord; readonly exponent: Rational; readonly below: boolean }
   | { readonly bracket: readonly UnitPart[]; readonly below: boolean };
 
-export const UNIT_LENGTH_LIMIT = 60;
-const DEPTH_LIMIT = 4;
+/** Longest code in characters, and deepest brackets. */
+const CODE_LENGTH_LIMIT = 240;
+const DEPTH_LIMIT = 8;
 
 /**
  * The parts of a compound unit, or null if any of it is not a unit.
@@ -18,7 +19,7 @@ const DEPTH_LIMIT = 4;
  * Source: UCUM specification, section 2 (syntax).
  */
 export function unitParts(text: string, find: (name: string) => UnitRecord | undefined): readonly UnitPart[] | null {
-  if (text.length === 0 || text.length > UNIT_LENGTH_LIMIT) return null;
+  if (text.length === 0 || text.length > CODE_LENGTH_LIMIT) return null;
   let at = 0;
 
   function product(depth: number): UnitPart[] | null {

@@ -15,6 +15,7 @@ import {
   sameDimension,
   unitFromCode,
 } from "../../../src/core/units/index.ts";
+import { closeTo } from "../../support/close-to.ts";
 import { law } from "../../support/law.ts";
 
 const exponent = fc
@@ -78,3 +79,18 @@ describe("a dimension", () => {
     expect(unitFromCode("mm/(kg/m3)").dimension).toEqual({ mass: [-1, 1], length: [4, 1] });
   });
 });
+
+law(
+  "a slope's unit has the dimension of y over that of x",
+  [
+    fc.constantFrom("mm", "GPa", "kg/m3", "1", "[lb_av]/[ft_i]3", "m4/(kg.s)", "%", "Cel"),
+    fc.constantFrom("mm", "GPa", "kg/m3", "1", "[lb_av]/[ft_i]3", "m4/(kg.s)", "%", "Cel"),
+  ],
+  (y, x) => {
+    const unit = unitFromCode(quotientUnit(y, x));
+    expect(sameDimension(unit.dimension, divideDimensions(unitFromCode(y).dimension, unitFromCode(x).dimension))).toBe(
+      true,
+    );
+    closeTo(unit.factor, unitFromCode(y).factor / unitFromCode(x).factor, 1e-14);
+  },
+);
