@@ -25,7 +25,7 @@ type ColumnParts = {
 
 //   rows         0      1      2      3
 //   values     [ 2.3e-3, NaN,  2.4e-3, 2.2e-3 ]   SI; NaN = missing        unit "mm": how it is shown
-//   uncertainty[ 2e-5,   NaN,  2e-5,   2e-5 ]     standard uncertainty, SI; null when none is known
+//   uncertainty[ 2e-5,   NaN,  2e-5,   2e-5 ]     standard uncertainty, SI; NaN where the value is missing, 0 where none is stated; null when none is known at all
 export type QuantityColumn = ColumnParts & {
   readonly kind: "quantity";
   readonly values: Float64Array;
@@ -33,7 +33,15 @@ export type QuantityColumn = ColumnParts & {
   /** Canonical UCUM spelling of the unit in which it is shown; "1" where it has none. */
   readonly unit: string;
   readonly dimension: Dimension;
+  /** Of a formula column: what each measured column adds to its uncertainty, so that errors shared with another column are not counted twice. */
+  readonly contributions?: ReadonlyMap<string, Contribution>;
 };
+
+/**
+ * What one source of error adds at each row: signed, (d value / d source) * standard uncertainty of the source, SI. The standard uncertainty of
+ * the value is the root of the sum of squares over the sources. `shared`: one error for all rows (a value of the notebook), not one a row.
+ */
+export type Contribution = { readonly values: Float64Array; readonly shared: boolean };
 
 //   codes [ 0, 2, -1, 0 ]   -1 = missing     names [ "cedar", "cypress", "spruce" ]  in order of first appearance, sorted
 export type LabelColumn = ColumnParts & { readonly kind: "label"; readonly codes: Int32Array; readonly names: readonly string[] };

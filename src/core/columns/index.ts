@@ -1,0 +1,16 @@
+export * from "./column.ts";
+export * from "./column-length.ts";
+export * from "./column-name.ts";
+export * from "./column-notes.ts";
+export * from "./column-of-rows.ts";
+export * from "./column-table.ts";
+export * from "./columns-from-table.ts";
+export * from "./days-from-date.ts";
+export * from "./group-codes.ts";
+export * from "./join-tables.ts";
+export * from "./labels-from-texts.ts";
+export * from "./present-mask.ts";
+export type * from "./read-table.ts";
+export * from "./rows-of-mask.ts";
+export * from "./with-column.ts";
+export * from "./with-roles.ts";

@@ -1,0 +1,73 @@
+import type { Unit } from "../units/index.ts";
+import { pitchFromText, sameDimension, toSi, unitFromCode, unitFromText } from "../units/index.ts";
+import type { QuantityColumn } from "./column.ts";
+import type { ColumnSaid, ReadCell } from "./read-table.ts";
+
+/** Standard uncertainty of a value that lies anywhere within a half-width. Source: JCGM 100:2008 (GUM), 4.3.7. */
+const OF_HALF_WIDTH = 1 / Math.sqrt(3);
+
+/** A cell's unit, or null if the code means none that is known. */
+export const unitOfCode = (code: string): Unit | null => unitFromText(code) ?? (code === "1" ? unitFromCode("1") : null);
+
+/** The column's unit: as the maker says, as the head says, else that of the first cell with one, else none. */
+function columnUnit(cells: readonly ReadCell[], headUnit: string | null, said: ColumnSaid): Unit {
+  const first = cells.find((cell) => cell.kind === "quantity" && cell.unit !== null)?.unit ?? null;
+  for (const code of [said.unit, headUnit, first]) {
+    const unit = code ? unitOfCode(code) : null;
+    if (unit) return unit;
+  }
+  return unitFromCode("1");
+}
+
+/** The standard uncertainty that the maker says for every cell of the column, in SI; null if none. */
+function saidUncertainty(said: ColumnSaid, unit: Unit): number | null {
+  const { uncertainty } = said;
+  if (uncertainty === undefined) return null;
+  const written = typeof uncertainty === "string" ? uncertainty.trim().split(" ") : null;
+  const value = typeof uncertainty === "string" ? Number(written?.[0] || Number.NaN) : uncertainty.value;
+  const code = typeof uncertainty === "string" ? written?.slice(1).join(" ") : uncertainty.unit;
+  const own = code ? unitOfCode(code) : unit;
+  if (!own || !Number.isFinite(value) || value < 0 || !sameDimension(own.dimension, unit.dimension)) return null;
+  return value * own.factor;
+}
+
+/**
+ * Values and standard uncertainties of a quantity column, in SI. A cell's own unit converts it; a cell whose unit is of another dimension, or that
+ * is no quantity, is missing. Uncertainty: the cell's own (half a range / sqrt 3), else what the maker says of the column, else 0; null if
+ * no cell has any. `otherDimension` counts the cells set missing for their unit.
+ */
+export function quantityFromCells(cells: readonly ReadCell[], headUnit: string | null, said: ColumnSaid) {
+  const unit = columnUnit(cells, headUnit, said);
+  const every = saidUncertainty(said, unit);
+  const values = new Float64Array(cells.length).fill(Number.NaN);
+  const uncertainty = new Float64Array(cells.length).fill(Number.NaN);
+  const units = new Map<string, Unit | null>();
+  let otherDimension = 0;
+  let hasUncertainty = every !== null && every > 0;
+  for (const [row, cell] of cells.entries()) {
+    if (cell.kind === "pitch" && typeof cell.value === "string") {
+      const pitch = sameDimension(unit.dimension, unitFromCode("Hz").dimension) ? pitchFromText(cell.value) : null;
+      if (pitch) [values[row], uncertainty[row]] = [pitch.frequency, 0];
+      continue;
+    }
+    if (cell.kind !== "quantity" || typeof cell.value !== "number") continue;
+    const code = cell.unit ?? headUnit ?? said.unit ?? "1";
+    if (!units.has(code)) units.set(code, unitOfCode(code));
+    const own = units.get(code) ?? null;
+    if (!own || !sameDimension(own.dimension, unit.dimension)) {
+      otherDimension += 1;
+      continue;
+    }
+    const value = toSi(cell.value, own);
+    if (!Number.isFinite(value)) continue;
+    values[row] = value;
+    const half = cell.uncertainty;
+    const spread = half === undefined ? (every ?? 0) : half * own.factor * (cell.code === "range" ? OF_HALF_WIDTH : 1);
+    uncertainty[row] = Number.isFinite(spread) ? spread : 0;
+    if (spread > 0) hasUncertainty = true;
+  }
+  const shown: Pick<QuantityColumn, "values" | "uncertainty" | "unit" | "dimension"> = {
+    values, uncertainty: hasUncertainty ? uncertainty : null, unit: unit.code, dimension: unit.dimension,
+  };
+  return { ...shown, otherDimension };
+}
