@@ -14,5 +14,7 @@ export function drawingOfElement(element: Element): Drawing {
     if (node.nodeType === 1) return [drawingOfElement(node as Element)];
     return node.nodeType === 3 && node.textContent ? [node.textContent] : [];
   });
-  return { tag: element.nodeName === "clippath" ? "clipPath" : element.nodeName, attributes, children };
+  // Some documents name elements in capitals; SVG has one name with a capital inside.
+  const tag = element.nodeName.toLowerCase();
+  return { tag: tag === "clippath" ? "clipPath" : tag, attributes, children };
 }

@@ -1,0 +1,15 @@
+// From the data of a copy to its file, digest in place.
+import type { Digest } from "./copy-digest.ts";
+import { BLANK_DIGEST, DIGEST_MARK } from "./copy-digest.ts";
+import type { CopyLooks } from "./copy-html.ts";
+import { copyHtml } from "./copy-html.ts";
+import type { EmbeddedCopy } from "./embedded-copy.ts";
+
+export type WrittenCopy = { readonly html: string; readonly digest: string; readonly embedded: EmbeddedCopy };
+
+/** Writes the file of a copy and puts its digest in place. */
+export async function copyFromEmbedded(embedded: EmbeddedCopy, looks: CopyLooks, digest: Digest): Promise<WrittenCopy> {
+  const blank = await copyHtml(embedded, looks, digest);
+  const stated = await digest(new TextEncoder().encode(blank));
+  return { html: blank.replace(DIGEST_MARK + BLANK_DIGEST, () => DIGEST_MARK + stated), digest: stated, embedded };
+}

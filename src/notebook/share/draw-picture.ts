@@ -1,0 +1,107 @@
+// Draws a Picture. The only place that touches the drawing library; core has computed every number.
+import type { Markish } from "@observablehq/plot";
+import { areaY, dot, line, plot, ruleX, ruleY } from "@observablehq/plot";
+import type { Picture, PictureLayer, PicturePoint } from "../../core/base/index.ts";
+import { groupMarks } from "./group-marks.ts";
+import { markupOfElement } from "./markup-of-element.ts";
+import { pictureAxes, leftMargin, scaleOf } from "./picture-axes.ts";
+import { pictureKey } from "./picture-key.ts";
+
+type Position = (value: number | string | undefined) => number | string | Date | undefined;
+type Drawing = { readonly picture: Picture; readonly x: Position; readonly y: Position };
+
+const DAY = 86_400_000;
+const position = (kind: string): Position => (kind === "date" ? (value) => (typeof value === "number" ? new Date(value * DAY) : value) : (value) => value);
+const markOf = (picture: Picture, group: string | undefined) => groupMarks(group === undefined ? 0 : picture.groups.indexOf(group));
+
+function pointMarks({ picture, x, y }: Drawing, points: readonly PicturePoint[]): readonly Markish[] {
+  const names: readonly (string | undefined)[] = picture.groups.length === 0 ? [undefined] : picture.groups;
+  const inBars = points.filter((point) => point.xLow !== undefined && point.xHigh !== undefined);
+  const upBars = points.filter((point) => point.yLow !== undefined && point.yHigh !== undefined);
+  const bar = { stroke: "var(--ink-quiet)", strokeWidth: 1, strokeOpacity: 0.6 } as const;
+  return [
+    ...(inBars.length ? [ruleY(inBars, { x1: (p: PicturePoint) => x(p.xLow), x2: (p: PicturePoint) => x(p.xHigh), y: (p: PicturePoint) => y(p.y), ...bar })] : []),
+    ...(upBars.length ? [ruleX(upBars, { y1: (p: PicturePoint) => y(p.yLow), y2: (p: PicturePoint) => y(p.yHigh), x: (p: PicturePoint) => x(p.x), ...bar })] : []),
+    ...names.flatMap((name) => {
+      const mark = markOf(picture, name);
+      const own = name === undefined ? points : points.filter((point) => point.group === name);
+      return own.length === 0 ? [] : [dot(own, { x: (p: PicturePoint) => x(p.x), y: (p: PicturePoint) => y(p.y), symbol: mark.shape, stroke: mark.color, strokeWidth: 1.6, r: 4, fill: mark.color, fillOpacity: 0.35, title: "label" })];
+    }),
+    ...(picture.groups.length && points.some((point) => point.group === undefined)
+      ? [dot(points.filter((point) => point.group === undefined), { x: (p: PicturePoint) => x(p.x), y: (p: PicturePoint) => y(p.y), symbol: "plus", stroke: "var(--ink-quiet)", r: 4, title: "label" })]
+      : []),
+  ];
+}
+
+type LayerOf<K extends PictureLayer["kind"]> = Extract<PictureLayer, { kind: K }>;
+type At = { readonly x: number; readonly y: number };
+type BandAt = { readonly x: number; readonly low: number; readonly high: number };
+type Interval = LayerOf<"intervals">["intervals"][number];
+
+/** Intervals lie along whichever axis holds numbers. */
+function intervalMarks({ picture }: Drawing, layer: LayerOf<"intervals">): readonly Markish[] {
+  const thick = { stroke: "currentColor", strokeWidth: 2.2 } as const;
+  const middle = { symbol: "diamond", r: 5, fill: "var(--paper)", stroke: "currentColor", strokeWidth: 2, title: (i: Interval) => i.label } as const;
+  return picture.y.kind === "label"
+    ? [ruleY(layer.intervals, { y: "label", x1: "low", x2: "high", ...thick }), dot(layer.intervals, { x: "value", y: "label", ...middle })]
+    : [ruleX(layer.intervals, { x: "label", y1: "low", y2: "high", ...thick }), dot(layer.intervals, { x: "label", y: "value", ...middle })];
+}
+
+const layerMarks: { readonly [K in PictureLayer["kind"]]: (drawing: Drawing, layer: LayerOf<K>) => readonly Markish[] } = {
+  points: (drawing, layer) => pointMarks(drawing, layer.points),
+  line: ({ picture, x, y }, layer) => [
+    line(layer.at, { x: (p: At) => x(p.x), y: (p: At) => y(p.y), stroke: markOf(picture, layer.group).color, strokeWidth: 2, ...(layer.dashed ? { strokeDasharray: "6 4" } : {}), ariaLabel: () => layer.words }),
+  ],
+  band: ({ picture, x, y }, layer) => [
+    areaY(layer.at, { x: (p: BandAt) => x(p.x), y1: (p: BandAt) => y(p.low), y2: (p: BandAt) => y(p.high), fill: markOf(picture, layer.group).color, fillOpacity: 0.14, ariaLabel: () => layer.words }),
+  ],
+  intervals: intervalMarks,
+  level: ({ x, y }, layer) => {
+    const rule = { stroke: "currentColor", strokeDasharray: "3 3", strokeOpacity: 0.7, title: () => layer.words };
+    return [layer.axis === "y" ? ruleY([y(layer.value)], rule) : ruleX([x(layer.value)], rule)];
+  },
+};
+
+function labelsAlong(picture: Picture, axis: "x" | "y"): readonly string[] {
+  const labels = picture.layers.flatMap((layer) => {
+    if (layer.kind === "points") return layer.points.map((point) => String(point[axis]));
+    return layer.kind === "intervals" ? layer.intervals.map((interval) => interval.label) : [];
+  });
+  return [...new Set(labels)];
+}
+
+const WIDTH = 640;
+const HEIGHT = 400;
+const ROW = 34;
+
+/**
+ * The picture as an SVG element made in the document handed in. Colours are roles of the page's style sheet, shapes differ by group,
+ * every point carries its words. No style element, no id, nothing random: the same picture gives the same element.
+ */
+export function drawPicture(picture: Picture, document: Document): SVGSVGElement {
+  const drawing: Drawing = { picture, x: position(picture.x.kind), y: position(picture.y.kind) };
+  const [xLabels, yLabels] = [labelsAlong(picture, "x"), labelsAlong(picture, "y")];
+  const marks = picture.layers.flatMap((layer) => (layerMarks[layer.kind] as (drawing: Drawing, layer: PictureLayer) => readonly Markish[])(drawing, layer));
+  const key = pictureKey(picture, document, WIDTH);
+  const svg = plot({
+    document,
+    className: "chart",
+    width: WIDTH,
+    height: (picture.y.kind === "label" ? Math.max(160, 70 + ROW * yLabels.length) : HEIGHT) + key.height,
+    marginTop: 24 + key.height,
+    marginBottom: 44,
+    marginLeft: leftMargin(picture.y, yLabels),
+    marginRight: 16,
+    x: scaleOf(picture.x, xLabels),
+    y: scaleOf(picture.y, yLabels),
+    marks: [...pictureAxes(picture.x, picture.y), ...marks],
+  }) as SVGSVGElement;
+  for (const style of Array.from(svg.querySelectorAll("style"))) style.remove();
+  svg.setAttribute("role", "img");
+  svg.setAttribute("aria-label", `${picture.title}. ${picture.description}`);
+  if (key.element) svg.append(key.element);
+  return svg;
+}
+
+/** The picture as text, for the copy and for a saved file. */
+export const pictureMarkup = (picture: Picture, document: Document): string => markupOfElement(drawPicture(picture, document));
