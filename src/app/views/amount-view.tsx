@@ -4,13 +4,13 @@ import { TraceList } from "./trace-list.tsx";
 
 type Amount = Extract<View, { kind: "amount" }>;
 
-/** A value as one ruled line: its name, its formula, its amount with uncertainty. */
+/** A value's amount with its uncertainty, and the way back. Its name and formula stand before it on the same line. */
 export const AmountView = ({ view }: { readonly view: Amount }) => (
   <div class="amount-view">
-    <p>
-      <dfn>{view.name}</dfn> <code>{view.formula}</code> <strong>{view.amount}</strong>
+    <output aria-label={view.name}>
+      {view.amount}
       {view.unit === "" || view.unit === "1" ? null : <span class="for-readers"> in {unitInWords(view.unit)}</span>}
-    </p>
+    </output>
     {view.trace.steps.length > 0 && <TraceList steps={view.trace.steps} />}
   </div>
 );

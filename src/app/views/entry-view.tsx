@@ -18,14 +18,17 @@ export type EntryViewProps = {
   readonly level: number;
 };
 
-const BESIDE: ReadonlySet<View["kind"]> = new Set(["answer", "picture", "problem"]);
+/** How wide each kind of view is shown: beside its note, across the page, or as one ruled line. */
+const WIDTH: { readonly [K in View["kind"]]: "beside" | "full" | "line" } = {
+  answer: "beside", picture: "beside", problem: "beside", table: "full", prose: "full", slider: "line", amount: "line",
+};
 
 /** An entry of the notebook. */
 export const EntryView = ({ result, drawing, edit, turn, editor, id, level }: EntryViewProps) => {
   const { view, kind, name } = result;
   const Heading = `h${level}` as "h2";
   return (
-    <section class="entry-view" data-kind={kind} data-width={BESIDE.has(view.kind) ? "beside" : "full"} aria-labelledby={id}>
+    <section class="entry-view" data-kind={kind} data-width={WIDTH[view.kind]} aria-labelledby={id}>
       <Heading id={id}><span>{kind}</span> {name.startsWith(`${kind}-`) ? name.slice(kind.length + 1) : name}</Heading>
       {editor ?? <AskedNote name={name} text={result.asked.trim()} edit={edit} />}
       <div class="result">

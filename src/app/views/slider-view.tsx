@@ -1,5 +1,4 @@
-// A dial: a labelled control of its own, turned by keys, by dragging or by typing.
-import { useId } from "preact/hooks";
+// A dial: a control of its own beside its name, turned by keys, by dragging or by typing.
 import type { View } from "../../core/base/index.ts";
 import { unitForDisplay, unitInWords } from "../../core/units/index.ts";
 
@@ -7,19 +6,19 @@ type Slider = Extract<View, { kind: "slider" }>;
 
 /** A dial with its range, its value as a number to type, and its unit in words for a screen reader. */
 export const SliderView = ({ view, turn }: { readonly view: Slider; readonly turn: ((value: number) => void) | null }) => {
-  const id = useId();
   const turned = (event: { readonly currentTarget: HTMLInputElement }) => {
     const value = event.currentTarget.valueAsNumber;
     if (Number.isFinite(value)) turn?.(Math.min(view.to, Math.max(view.from, value)));
   };
-  const shared = { min: view.from, max: view.to, step: view.step, value: view.value, disabled: turn === null };
+  const shared = { min: view.from, max: view.to, step: "any", value: view.value, disabled: turn === null };
+  const words = unitInWords(view.unit);
   return (
     <div class="slider-view">
-      <label for={id}>{view.name}</label>
-      <input {...shared} id={id} type="range" aria-valuetext={`${view.value} ${unitInWords(view.unit)}`} onInput={turned} />
-      <input {...shared} type="number" aria-label={`${view.name} in ${unitInWords(view.unit)}`} onChange={turned} />
+      <span aria-hidden="true">{view.from}</span>
+      <input {...shared} step={view.step} type="range" aria-label={view.name} aria-valuetext={`${view.value} ${words}`} onInput={turned} />
+      <span aria-hidden="true">{view.to}</span>
+      <input {...shared} type="number" aria-label={`${view.name} in ${words}`} onChange={turned} />
       <span aria-hidden="true">{unitForDisplay(view.unit)}</span>
-      <small>from {view.from} to {view.to}</small>
     </div>
   );
 };

@@ -25,7 +25,8 @@ export function pictureKey(picture: Picture, document: Document, width: number):
   if (picture.groups.length < 2) return { element: null, height: 0 };
   const element = document.createElementNS(SVG, "g");
   element.setAttribute("aria-label", "key");
-  let [across, down] = [16, 14];
+  // Below the label of the upright axis, which stands at the very top.
+  let [across, down] = [16, 34];
   for (const [index, name] of picture.groups.entries()) {
     const words = name.length <= MOST ? name : `${name.slice(0, MOST - 1)}…`;
     const room = 28 + LETTER * words.length;
@@ -35,7 +36,7 @@ export function pictureKey(picture: Picture, document: Document, width: number):
     for (const [name_, value] of [["d", OUTLINES[mark.shape]], ["transform", `translate(${across},${down})`], ["stroke", mark.color], ["stroke-width", "1.6"], ["fill", mark.color], ["fill-opacity", "0.35"]] as const)
       shape.setAttribute(name_, value);
     const text = document.createElementNS(SVG, "text");
-    for (const [name_, value] of [["x", String(across + 10)], ["y", String(down)], ["dy", "0.32em"], ["fill", "currentColor"]] as const) text.setAttribute(name_, value);
+    for (const [name_, value] of [["x", String(across + 10)], ["y", String(down)], ["dy", "0.32em"], ["text-anchor", "start"], ["fill", "currentColor"]] as const) text.setAttribute(name_, value);
     text.textContent = words;
     element.append(shape, text);
     across += room;

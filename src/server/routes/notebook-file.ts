@@ -1,6 +1,6 @@
 // The text of a notebook file, or the answer that says why there is none.
 import { serviceProblem } from "../../core/base/index.ts";
-import { WRITABLE } from "../workspace/open-workspace.ts";
+import { fileEndings } from "../workspace/file-endings.ts";
 import { safePath } from "../workspace/safe-path.ts";
 import type { Workspace } from "../workspace/workspace.ts";
 import { refuse } from "./request-parts.ts";
@@ -18,7 +18,7 @@ export function exactText(bytes: Uint8Array): string | null {
 
 /** Reads a notebook by the name given in a request. */
 export async function notebookFile(workspace: Workspace, name: string | undefined): Promise<NotebookFile> {
-  const file = name === undefined ? null : safePath(name, WRITABLE);
+  const file = name === undefined ? null : safePath(name, fileEndings.writable);
   if (file === null) return { ok: false, answer: refuse(404, serviceProblem("file-name-refused", {})) };
   const bytes = await workspace.read(file);
   if (bytes === null) return { ok: false, answer: refuse(404, serviceProblem("file-missing", { file })) };

@@ -1,5 +1,5 @@
 import { limits, serviceProblem } from "../../core/base/index.ts";
-import { WRITABLE } from "../workspace/open-workspace.ts";
+import { fileEndings } from "../workspace/file-endings.ts";
 import { safePath } from "../workspace/safe-path.ts";
 import type { Workspace } from "../workspace/workspace.ts";
 import { jsonBody, refuse } from "./request-parts.ts";
@@ -15,7 +15,7 @@ const shape = {
 export async function postPreview(request: Request, workspace: Workspace): Promise<Response> {
   const body = await jsonBody(request, shape, limits.requestBytes.value);
   if (!body.ok) return body.answer;
-  const file = safePath(String(body.value["file"]), WRITABLE);
+  const file = safePath(String(body.value["file"]), fileEndings.writable);
   if (file === null) return refuse(404, serviceProblem("file-name-refused", {}));
   const dials = new Map(body.value["dials"] as readonly [string, number][]);
   return Response.json(await workspace.compute(file, String(body.value["text"]), dials));

@@ -6,16 +6,13 @@ import { limits } from "../../core/base/index.ts";
 import { notebookFromText } from "../../notebook/language/index.ts";
 import { pageData } from "../../notebook/share/index.ts";
 import { digest } from "./digest.ts";
+import { fileEndings } from "./file-endings.ts";
 import { notebookDesk } from "./notebook-desk.ts";
 import { openInside, safePath } from "./safe-path.ts";
 import type { SaveOutcome } from "./save-file.ts";
 import { saveFile } from "./save-file.ts";
 import { watchFolder } from "./watch-folder.ts";
 import type { NotebookListing, ShareWish, Workspace } from "./workspace.ts";
-
-/** Endings of the files that may be read, and of those that may be written. */
-export const READABLE = [".md", ".csv", ".tsv", ".txt", ".xlsx", ".ods", ".about.json"] as const;
-export const WRITABLE = [".md"] as const;
 
 export type WorkspaceOptions = {
   readonly version: string;
@@ -32,7 +29,7 @@ export function openWorkspace(folder: string, options: WorkspaceOptions): Worksp
   const saving = new Map<string, Promise<SaveOutcome>>();
 
   async function read(name: string): Promise<Uint8Array | null> {
-    const path = safePath(name, READABLE);
+    const path = safePath(name, fileEndings.readable);
     const handle = path === null ? null : await openInside(folder, path);
     if (handle === null) return null;
     try {
@@ -61,7 +58,7 @@ export function openWorkspace(folder: string, options: WorkspaceOptions): Worksp
   return {
     notebooks: async () => {
       const names = (await readdir(folder, { withFileTypes: true }))
-        .filter((entry) => !entry.isDirectory() && entry.name.toLowerCase() !== "readme.md" && safePath(entry.name, WRITABLE) !== null)
+        .filter((entry) => !entry.isDirectory() && entry.name.toLowerCase() !== "readme.md" && safePath(entry.name, fileEndings.writable) !== null)
         .map((entry) => entry.name)
         .sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
       return Promise.all(names.map(listing));

@@ -1,0 +1,22 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { partText, withPartText } from "../../../src/app/state/part-text.ts";
+
+it("replaces a part and leaves every other byte, line ends too", () => {
+  const text = "---\r\ntitle: x\r\n---\r\n```value a\r\n1 mm\r\n2 mm\r\n```\r\nend";
+  const from = text.indexOf("1 mm");
+  const to = text.indexOf("```\r\nend");
+  expect(partText(text, { from, to })).toBe("1 mm\n2 mm");
+  expect(withPartText(text, { from, to }, "3 mm\n4 mm")).toBe("---\r\ntitle: x\r\n---\r\n```value a\r\n3 mm\r\n4 mm\r\n```\r\nend");
+});
+
+it("gives back the same file when nothing was changed, wherever the part lies", () => {
+  fc.assert(
+    fc.property(fc.array(fc.constantFrom("a", "\n", "b c", " ")), fc.nat(40), fc.nat(40), (bits, a, b) => {
+      const text = bits.join("");
+      const [from, to] = [Math.min(a, b, text.length), Math.min(Math.max(a, b), text.length)];
+      expect(withPartText(text, { from, to }, partText(text, { from, to }))).toBe(text);
+    }),
+    { seed: 20260314 },
+  );
+});
