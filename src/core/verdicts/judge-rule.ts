@@ -1,7 +1,7 @@
 // A rule of thumb becomes a finding: judged on the instruments finished after it was stated, with those before shown beside it.
-import { type Caution, type Check, type Estimate, type Finding, refusals, type Refusal } from "../base/index.ts";
+import { type Caution, type Estimate, type Finding, refusals, type Refusal } from "../base/index.ts";
 import type { ColumnTable } from "../columns/index.ts";
-import { finding, refused } from "../questions/index.ts";
+import { finding, questionMethods, refused } from "../questions/index.ts";
 import type { Judgement, JudgementOutcome } from "./judgement.ts";
 import type { ResolvedRule } from "./resolved-rule.ts";
 import { ruleKinds } from "./rules/rule-kinds.ts";
@@ -19,18 +19,11 @@ const reason = (refusal: Refusal): string => (refusals[refusal.code] as (facts: 
 const earlierEstimates = (earlier: Judgement | null): readonly Estimate[] =>
   (earlier?.estimate ?? []).map((each) => ({ ...each, name: `${each.name}, up to the day it was stated` }));
 
-const methodUse = (judgement: Judgement | null, rule: ResolvedRule) => {
-  const record = verdictMethods.find((method) => method.id === judgement?.methodId);
-  const chosenBecause = rule.stated
-    ? "a rule is tested on what was finished after it was stated"
-    : "the rule has no date, so every record is used";
-  return {
-    id: judgement?.methodId ?? "stated-before-seen",
-    name: record?.name ?? "Interval against the amount that the rule claims",
-    source: record?.source ?? { citation: "derived: an interval beside the amount claimed", basis: "derived" as const },
-    chosenBecause,
-  };
-};
+const intervalMethod = {
+  id: "stated-before-seen",
+  name: "Interval beside the amount that the rule claims",
+  source: { citation: "derived: an interval beside the amount claimed", basis: "derived" },
+} as const;
 
 /**
  * Judges a rule on the records of a table. With `stated` and a table that says when instruments were finished, only those finished
@@ -50,9 +43,9 @@ export function judgeRule({ table, rule, asked }: { readonly table: ColumnTable;
   const shown = judged ?? before;
   const cautions: Caution[] = [...(judged?.cautions ?? [])];
   if (rule.stated && (!split.dated || !split.after.includes(1))) cautions.push({ code: "stated-after", facts: { stated: rule.stated.text } });
-  const checks: Check[] = [...(judged?.checks ?? [])];
   return finding({
     kind: "verdict",
+    table,
     verdict: judged?.verdict ?? "cannot-tell",
     sentence: verdictSentence({
       verdict: judged?.verdict ?? "cannot-tell",
@@ -64,9 +57,10 @@ export function judgeRule({ table, rule, asked }: { readonly table: ColumnTable;
     }),
     estimate: [...(judged?.estimate ?? []), ...earlierEstimates(before)],
     rows: shown?.rows ?? { used: [], setAside: [] },
-    checks,
+    checks: judged?.checks ?? [],
     cautions,
-    method: methodUse(shown, rule),
-    trace: { steps: [] },
+    method: [...questionMethods, ...verdictMethods].find((method) => method.id === shown?.methodId) ?? intervalMethod,
+    chosenBecause: split.dated ? "a rule is tested on what was finished after it was stated" : "every record is used: nothing says which came after the rule",
+    columns: shown?.columns ?? [],
   });
 }

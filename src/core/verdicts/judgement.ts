@@ -1,4 +1,5 @@
 import type { Caution, Check, Estimate, Outcome, RowRef, SetAside, Verdict } from "../base/index.ts";
+import type { Column } from "../columns/index.ts";
 
 /** What one kind of rule says of one set of records: the verdict, the numbers behind it, and what it would take to tell. */
 export type Judgement = {
@@ -11,6 +12,8 @@ export type Judgement = {
   readonly checks: readonly Check[];
   readonly cautions: readonly Caution[];
   readonly rows: { readonly used: readonly RowRef[]; readonly setAside: readonly SetAside[] };
+  /** The columns that the answer rests on, for the trace. */
+  readonly columns: readonly Column[];
   readonly methodId: string;
 };
 

@@ -1,35 +1,22 @@
 import { declined, type Method, type Outcome, succeeded } from "../../base/index.ts";
-import { compensatedSum, tQuantile, tUpperTail } from "../../numerics/index.ts";
+import { tQuantile, tUpperTail } from "../../numerics/index.ts";
+import { groupMoments, welchDifference } from "../../questions/index.ts";
 
 /** Mean of the differences with its standard error and degrees of freedom. */
 export type MeanDifference = { readonly difference: number; readonly standardError: number; readonly degreesOfFreedom: number };
-
-function meanAndVariance(values: ArrayLike<number>): { mean: number; variance: number } {
-  const n = values.length;
-  const mean = compensatedSum(values) / n;
-  const squares = new Float64Array(n);
-  for (let i = 0; i < n; i++) squares[i] = ((values[i] ?? Number.NaN) - mean) ** 2;
-  return { mean, variance: compensatedSum(squares) / (n - 1) };
-}
 
 /**
  * Welch's difference of two means: mean(a) − mean(b), se² = va/na + vb/nb, with the degrees of freedom of Satterthwaite.
  * `a`, `b`: at least two finite values each, one unit. Refused where neither varies.
  * Source: Welch (1947), Biometrika 34, 28–35.
  */
-export function welchDifference(a: ArrayLike<number>, b: ArrayLike<number>): Outcome<MeanDifference> {
+export function meanDifference(a: ArrayLike<number>, b: ArrayLike<number>): Outcome<MeanDifference> {
   const fewer = Math.min(a.length, b.length);
   if (fewer < 2) return declined("too-few-records", { have: fewer, need: 2 });
-  const first = meanAndVariance(a);
-  const second = meanAndVariance(b);
-  const va = first.variance / a.length;
-  const vb = second.variance / b.length;
-  if (!(va + vb > 0)) return declined("no-spread", { column: "both" });
-  return succeeded({
-    difference: first.mean - second.mean,
-    standardError: Math.sqrt(va + vb),
-    degreesOfFreedom: (va + vb) ** 2 / (va ** 2 / (a.length - 1) + vb ** 2 / (b.length - 1)),
-  });
+  const values = Float64Array.from([...Array.from(a), ...Array.from(b)]);
+  const codes = Int32Array.from(values, (_, at) => (at < a.length ? 0 : 1));
+  const found = welchDifference(groupMoments(values, codes, 2), 0, 1);
+  return found.standardError > 0 ? succeeded(found) : declined("no-spread", { column: "both" });
 }
 
 /** Interval of a mean difference at a level: difference ± t(1/2 + level/2) · standard error. */
@@ -67,7 +54,7 @@ export const equivalence = {
     const alpha = typeof inputs.alpha === "number" ? inputs.alpha : 0.05;
     if (typeof margin !== "number" || !(margin > 0)) return declined("out-of-domain", { name: "margin", needed: "an amount above zero" });
     if (!(alpha > 0 && alpha < 0.5)) return declined("out-of-domain", { name: "alpha", needed: "a number between 0 and 0.5" });
-    const found = welchDifference(numbers(inputs.a), numbers(inputs.b));
+    const found = meanDifference(numbers(inputs.a), numbers(inputs.b));
     if (!found.ok) return found;
     const { difference, standardError, degreesOfFreedom } = found.value;
     const above = tUpperTail((difference + margin) / standardError, degreesOfFreedom);

@@ -23,7 +23,7 @@ function counted(rule: Holds, { table, mask }: RuleInput) {
     const when = rule.when.holds[row];
     const expect = rule.expect.holds[row];
     if (left !== undefined) setAside.push({ row: ref, why: left });
-    else if (when === -1 || expect === -1) setAside.push({ row: ref, why: "missing" });
+    else if (when === -1 || expect === -1) setAside.push({ row: ref, why: "missing-value" });
     else if (when === 1) {
       used.push(row);
       held += expect === 1 ? 1 : 0;
@@ -56,6 +56,7 @@ export function judgeHolds(rule: Holds, input: RuleInput): JudgementOutcome {
     estimate: [estimate],
     checks: [],
     cautions: tried < 10 ? [{ code: "few-records", facts: { have: tried, need: 10 } }] : [],
+    columns: [],
     rows: { used: used.flatMap((row) => input.table.rows[row] ?? []), setAside },
     methodId: "proportion-interval",
   });

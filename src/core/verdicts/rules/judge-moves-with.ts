@@ -52,6 +52,7 @@ export function judgeMovesWith(rule: MovesWith, input: RuleInput): JudgementOutc
     checks: relation.checks,
     cautions: relation.cautions,
     rows: relation.rows,
+    columns: [rule.y, rule.x],
     methodId: relation.method.id,
   });
 }

@@ -1,6 +1,7 @@
 // "X and Y are the same within Q": the mean difference of pairs lies inside the margin at 90 % (two one-sided tests at 5 %).
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, standardDeviation, tQuantile } from "../../numerics/index.ts";
+import { columnInWords } from "../../questions/index.ts";
 import { amountInWords, scaleFactor } from "../../units/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
 import { recordsToSettle } from "../records-to-settle.ts";
@@ -28,7 +29,7 @@ export function judgeSameWithin(rule: SameWithin, input: RuleInput): JudgementOu
     more: inside || outside ? null : recordsToSettle(used.length, half, Math.abs(margin - Math.abs(difference))),
     estimate: [
       {
-        name: `mean of ${rule.a.name.replaceAll("_", " ")} less ${rule.b.name.replaceAll("_", " ")}`,
+        name: `mean of ${columnInWords(rule.a)} less ${columnInWords(rule.b)}`,
         value: difference / factor,
         low: (difference - half) / factor,
         high: (difference + half) / factor,
@@ -41,6 +42,7 @@ export function judgeSameWithin(rule: SameWithin, input: RuleInput): JudgementOu
     checks: [],
     cautions: [],
     rows: { used, setAside },
+    columns: [rule.a, rule.b],
     methodId: "equivalence",
   });
 }

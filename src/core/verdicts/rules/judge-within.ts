@@ -31,6 +31,7 @@ export function judgeWithin(rule: Within, input: RuleInput): JudgementOutcome {
     checks: [],
     cautions: [],
     rows: { used, setAside },
+    columns: [rule.y, rule.of],
     methodId: "proportion-interval",
   });
 }
