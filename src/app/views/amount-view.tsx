@@ -7,10 +7,10 @@ type Amount = Extract<View, { kind: "amount" }>;
 /** A value's amount with its uncertainty, and the way back. Its name and formula stand before it on the same line. */
 export const AmountView = ({ view }: { readonly view: Amount }) => (
   <div class="amount-view">
-    <output aria-label={view.name}>
+    <strong>
       {view.amount}
       {view.unit === "" || view.unit === "1" ? null : <span class="for-readers"> in {unitInWords(view.unit)}</span>}
-    </output>
+    </strong>
     {view.trace.steps.length > 0 && <TraceList steps={view.trace.steps} />}
   </div>
 );

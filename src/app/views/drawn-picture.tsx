@@ -9,11 +9,12 @@ const ATTRIBUTES = new Set([
   "stroke-miterlimit", "opacity", "text-anchor", "font-size", "font-family", "font-variant", "font-weight", "dominant-baseline", "paint-order", "id", "clip-path",
 ]);
 const DEEPEST = 30;
+// Only the picture as a whole has a name for screen readers; its parts are its numbers, which stand in the table beside it.
 
 function built(node: Drawing | string, depth: number, key: number): VNode | string | null {
   if (typeof node === "string") return node;
   if (!TAGS.has(node.tag) || depth > DEEPEST) return null;
-  const attributes = Object.fromEntries(node.attributes.filter(([name]) => ATTRIBUTES.has(name)));
+  const attributes = Object.fromEntries(node.attributes.filter(([name]) => ATTRIBUTES.has(name) && (depth === 0 || !name.startsWith("aria-"))));
   return createElement(node.tag, { ...attributes, key }, node.children.map((child, place) => built(child, depth + 1, place)));
 }
 

@@ -8,7 +8,7 @@ const shown = (value: number, estimate: Estimate) => numberInWords(value, finene
 
 /** Estimates as a table. */
 export const EstimateTable = ({ estimates }: { readonly estimates: readonly Estimate[] }) => (
-  <div class="scroll" role="region" aria-label="Numbers behind the answer" tabIndex={0}>
+  <div class="scroll" role="group" aria-label="Numbers behind the answer" tabIndex={0}>
     <table class="estimate-table">
       <caption>The numbers behind the sentence</caption>
       <thead>

@@ -7,7 +7,7 @@ const headed = (axis: Picture["x"]) => (axis.unit === "1" || axis.unit === "" ? 
 const shown = (value: number | string) => (typeof value === "number" ? String(Number(value.toPrecision(5))) : value);
 
 const PointTable = ({ picture, points }: { readonly picture: Picture; readonly points: readonly PicturePoint[] }) => (
-  <div class="scroll" role="region" aria-label={`Numbers of ${picture.title}`} tabIndex={0}>
+  <div class="scroll" role="group" aria-label={`Numbers of ${picture.title}`} tabIndex={0}>
     <table>
       <caption>{picture.title}</caption>
       <thead>

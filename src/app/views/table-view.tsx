@@ -38,7 +38,7 @@ export const TableView = ({ table, whole }: { readonly table: Table; readonly wh
       {table.notes.length > 0 && <ul class="notes">{table.notes.map((note) => <li key={note}>{note}</li>)}</ul>}
       <details open={!whole && table.rowCount <= PAGE}>
         <summary>{table.caption}: {table.rowCount} {table.rowCount === 1 ? "record" : "records"}, {table.columns.length} columns</summary>
-        <div class="scroll" role="region" aria-label={`Records of ${table.caption}`} tabIndex={0}>
+        <div class="scroll" role="group" aria-label={`Records of ${table.caption}`} tabIndex={0}>
           <table aria-rowcount={table.rowCount + 1}>
             <caption class="for-readers">{table.caption}</caption>
             <thead>

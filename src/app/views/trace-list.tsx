@@ -4,7 +4,7 @@ import type { TraceCell, TraceStep } from "../../core/base/index.ts";
 const MOST = 60;
 
 const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => (
-  <div class="scroll" role="region" aria-label="Raw cells" tabIndex={0}>
+  <div class="scroll" role="group" aria-label="Raw cells" tabIndex={0}>
     <table>
       <caption>{cells.length > MOST ? `The first ${MOST} of ${cells.length} cells, as they stand in the file` : "Cells as they stand in the file"}</caption>
       <thead>
