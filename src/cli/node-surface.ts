@@ -1,0 +1,64 @@
+// The machine as commands see it, in Node.
+import { open, readFile, rename, rm } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+import { createInterface } from "node:readline";
+import { fileURLToPath } from "node:url";
+import { limits } from "../core/base/index.ts";
+import type { StaticView, Surface } from "./surface.ts";
+
+const codeOf = (failure: unknown): string => (failure instanceof Error && "code" in failure ? String(failure.code) : "unknown");
+
+/** Bytes of a file up to the largest limit there is; null when it is not there. */
+async function read(path: string): Promise<Uint8Array | null> {
+  try {
+    const handle = await open(path, "r");
+    try {
+      const { size } = await handle.stat();
+      return size > limits.tableBytes.value ? null : await handle.readFile();
+    } finally {
+      await handle.close();
+    }
+  } catch {
+    return null;
+  }
+}
+
+/** Written beside, flushed, renamed over the old name, the folder flushed. A failure leaves the old file and no other. */
+async function write(path: string, text: string): ReturnType<Surface["write"]> {
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.saving`);
+  try {
+    const handle = await open(beside, "wx");
+    try {
+      await handle.writeFile(text);
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+    await rename(beside, path);
+    const folder = await open(dirname(path), "r");
+    try {
+      await folder.sync();
+    } finally {
+      await folder.close();
+    }
+    return { ok: true };
+  } catch (failure) {
+    await rm(beside, { force: true }).catch(() => undefined);
+    return { ok: false, reason: codeOf(failure) };
+  }
+}
+
+/** The surface over this machine; `at` is the address of the running built file. */
+export function nodeSurface(at: string): Surface {
+  const built = async (name: string): Promise<string | null> => readFile(fileURLToPath(new URL(`../${name}`, at)), "utf8").catch(() => null);
+  return {
+    version: "0.1.0",
+    read, write, built,
+    stdin: () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
+    staticView: async () => {
+      const place = new URL("./static-view.js", at).href;
+      const part = (await import(/* @vite-ignore */ place).catch(() => null)) as { readonly staticView?: StaticView } | null;
+      return part?.staticView ?? null;
+    },
+  };
+}

@@ -1,0 +1,52 @@
+// From a command line to an exit code: arguments understood, one command run, its answer as JSON alone or as text.
+import { parseArgs } from "node:util";
+import { type Command, type CommandAnswer, type Given, UsageError } from "./command.ts";
+import { commands } from "./commands.ts";
+import { escaped } from "./escaped.ts";
+import type { Surface } from "./surface.ts";
+
+export type Printed = { readonly code: 0 | 1 | 2; readonly stdout: string; readonly stderr: string };
+
+const help = (): string => ["thumbrule COMMAND [--json]", ...commands.map(({ name, usage, sentence }) => `  ${`${name} ${usage}`.trim()}\n      ${sentence}`)].join("\n");
+
+const usage = (message: string, command?: Command): Printed => ({
+  code: 2, stdout: "", stderr: `${escaped(message)}\n${command ? `thumbrule ${`${command.name} ${command.usage}`.trim()}` : help()}\n`,
+});
+
+function understood(command: Command, args: readonly string[]): Given & { readonly json: boolean } {
+  const { values, positionals } = parseArgs({ args: [...args], options: { ...command.options, json: { type: "boolean" } }, allowPositionals: true, strict: true });
+  const [fewest, most] = command.files;
+  if (positionals.length < fewest || positionals.length > most) throw new UsageError(positionals.length < fewest ? "something is missing" : `${positionals[most] ?? ""} is one argument too many`);
+  return { values: values as Given["values"], files: positionals, json: values["json"] === true };
+}
+
+/** JSON with the characters escaped that a terminal could act on. */
+const jsonText = (value: unknown): string =>
+  JSON.stringify(value, null, 2).replace(/[\u007f-\u009f\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/g, (each) => `\\u${each.charCodeAt(0).toString(16).padStart(4, "0")}`);
+
+function printed(answer: CommandAnswer, json: boolean): Printed {
+  if (answer.json === undefined) return { code: answer.code, stdout: answer.text === "" ? "" : `${answer.text}\n`, stderr: "" };
+  if (json) return { code: answer.code, stdout: `${jsonText(answer.json)}\n`, stderr: "" };
+  return { code: answer.code, stdout: `${escaped(answer.text)}\n`, stderr: "" };
+}
+
+/** Runs one command line. Never throws for what was typed or what a file holds. */
+export async function runCommand(args: readonly string[], surface: Surface): Promise<Printed> {
+  const [name, ...rest] = args;
+  if (name === undefined) return usage("A command is needed.");
+  if (name === "help" || name === "--help" || name === "-h") return { code: 0, stdout: `${help()}\n`, stderr: "" };
+  const command = commands.find((each) => each.name === name);
+  if (!command) return usage(`There is no command ${name}.`);
+  let given: ReturnType<typeof understood>;
+  try {
+    given = understood(command, rest);
+  } catch (failure) {
+    return usage(failure instanceof Error ? failure.message : "not understood", command);
+  }
+  try {
+    return printed(await command.run(given, surface), given.json);
+  } catch (failure) {
+    if (failure instanceof UsageError) return usage(failure.message, command);
+    throw failure;
+  }
+}

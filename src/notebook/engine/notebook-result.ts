@@ -1,0 +1,56 @@
+// What the graph has come to, entry by entry in file order, as plain JSON.
+import { problem, type Problem } from "../../core/base/index.ts";
+import { type Entry, type Notebook, placeInFile } from "../language/index.ts";
+import type { CellPlan, Inputs, LocalProblem } from "./cell.ts";
+import type { EntryResult, NotebookResult } from "./entry-result.ts";
+import type { NotebookPlan, PlannedEntry } from "./notebook-plan.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+type Computing = { readonly notebook: Notebook; readonly plan: NotebookPlan; readonly inputs: Inputs; readonly around: Surroundings; readonly path: string; readonly asOf: string | null; readonly version: string };
+
+/** A problem of an entry's own text at its place in the file. */
+function placed(local: LocalProblem, entry: Entry, base: number, file: string): Problem {
+  const place = local.span ? placeInFile(entry, { from: local.span.from + base, to: local.span.to + base }) : { line: entry.line, column: 1, length: 3 };
+  return problem(local.code, local.facts as never, { ...place, file }, local.suggestion);
+}
+
+const samePlace = (a: Problem) => (b: Problem): boolean => a.code === b.code && a.line === b.line && a.column === b.column && a.sentence === b.sentence;
+
+/** Each problem once, in the order of the text. */
+function inOrder(found: readonly Problem[]): readonly Problem[] {
+  const once = found.filter((each, i) => found.findIndex(samePlace(each)) === i);
+  return [...once].sort((a, b) => a.line - b.line || a.column - b.column);
+}
+
+function problemsOf({ entry, plan }: PlannedEntry, inputs: Inputs, planOf: (id: string) => CellPlan | undefined, file: string): readonly Problem[] {
+  const ofCells = plan.cells.flatMap((own) => {
+    const base = planOf(own.cell.id)?.base ?? own.base;
+    const value = inputs.get(own.cell);
+    const local = value.ok ? (value.remarks ?? []) : value.problems;
+    return local.map((each) => placed(each, entry, base, file));
+  });
+  return inOrder([...entry.problems.map((each) => ({ ...each, file })), ...plan.problems.map((each) => placed(each, entry, 0, file)), ...ofCells]);
+}
+
+function entryResult(planned: PlannedEntry, computing: Computing): EntryResult {
+  const { entry, key, kind } = planned;
+  const problems = problemsOf(planned, computing.inputs, (id) => computing.plan.cells.get(id), computing.path);
+  const part = kind?.view(entry, key, computing.inputs, computing.around) ?? null;
+  const { view = { kind: "problem", problems } as const, ...rest } = part ?? {};
+  return { name: entry.name, kind: entry.kind, line: entry.line, asked: entry.body, ...rest, problems, view };
+}
+
+/** The result of a whole notebook. Problems that only say what an entry waits for stay with the entry. */
+export function notebookResult(computing: Computing): NotebookResult {
+  const { notebook, plan, path, asOf, version } = computing;
+  const entries = plan.entries.map((planned) => entryResult(planned, computing));
+  const own = notebook.problems.map((each) => ({ ...each, file: path }));
+  const found = [...own, ...entries.flatMap((entry) => entry.problems)];
+  const roots = found.filter((each) => each.code !== "waits-for");
+  return {
+    notebook: path, title: notebook.title, asOf, version,
+    parts: notebook.parts.map((part) => (part.is === "prose" ? { is: "prose", text: part.prose.text } : { is: "entry", name: part.entry.name })),
+    entries,
+    problems: inOrder(roots.length > 0 ? roots : found),
+  };
+}

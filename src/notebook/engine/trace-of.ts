@@ -1,0 +1,58 @@
+// The way back from a finding: estimate, method, columns and formulas, rows, raw cells.
+import type { Finding, RowRef, Trace, TraceCell, TraceStep } from "../../core/base/index.ts";
+import type { Column, ColumnTable } from "../../core/columns/index.ts";
+import { amountInWords } from "../../core/units/index.ts";
+
+const key = (row: RowRef): string => `${row.table}\u0000${row.row}`;
+
+/** Columns of a finding with everything their formulas read, each once, parents after children. */
+function columnsBehind(columns: readonly Column[], table: ColumnTable): readonly Column[] {
+  const found = new Map<string, Column>();
+  const waiting = [...columns];
+  for (let next = waiting.shift(); next; next = waiting.shift()) {
+    if (found.has(next.name)) continue;
+    found.set(next.name, next);
+    if (next.origin.from === "formula") waiting.push(...[...next.origin.parents, ...next.origin.roots].flatMap((name) => table.columns.get(name) ?? []));
+  }
+  return [...found.values()];
+}
+
+const columnStep = (column: Column): TraceStep =>
+  column.origin.from === "formula"
+    ? { what: "formula", says: `${column.name} is computed from ${column.origin.parents.join(", ") || "no column"}`, formula: column.origin.formula, column: column.name }
+    : { what: "column", says: `${column.name} stands under "${column.header}" in ${column.origin.file}, column ${column.origin.col}`, column: column.name };
+
+/** Raw cells of the measured columns in the rows used, row by row, at most `most`. */
+function rawCells(columns: readonly Column[], table: ColumnTable, used: readonly RowRef[], most: number): readonly TraceCell[] {
+  const measured = columns.filter((column) => column.origin.from === "file");
+  const wanted = new Set(used.map(key));
+  const cells: TraceCell[] = [];
+  for (let row = 0; row < table.rowCount && cells.length < most; row++) {
+    const reference = table.rows[row];
+    if (!reference || !wanted.has(key(reference))) continue;
+    for (const column of measured) {
+      const cell = table.cellAt(column.name, row);
+      if (cell && cells.length < most) cells.push(cell);
+    }
+  }
+  return cells;
+}
+
+/** The whole trace of a finding; `most` limits the raw cells it carries, not what it says. */
+export function traceOf(finding: Finding, table: ColumnTable, columns: readonly Column[], most = Number.POSITIVE_INFINITY): Trace {
+  if (finding.kind === "refused") return { steps: [{ what: "refused", says: finding.sentence }] };
+  const behind = columnsBehind(columns, table);
+  const { used, setAside } = finding.rows;
+  const cells = rawCells(behind, table, used, most);
+  const files = [...new Set(behind.flatMap((column) => (column.origin.from === "file" ? [column.origin.file] : [])))];
+  return {
+    steps: [
+      ...finding.estimate.map((each): TraceStep => ({ what: "estimate", says: `${each.name}: ${amountInWords(each.value, each.standardError ?? null, each.unit)}` })),
+      { what: "method", says: `${finding.method.name}: ${finding.method.chosenBecause} (${finding.method.source.citation})` },
+      ...behind.map(columnStep),
+      { what: "rows", says: `${used.length} records of ${table.name} take part, ${setAside.length} are set aside`, rows: used },
+      { what: "cells", says: `${cells.length} raw cells`, cells },
+      ...files.map((file): TraceStep => ({ what: "file", says: file })),
+    ],
+  };
+}
