@@ -37,14 +37,14 @@ const Editor = ({ state, loadEditor }: PageProps) => {
   const part = state.editing.value === null ? undefined : data?.parts[state.editing.value];
   if (part === undefined || data === null) return null;
   const result = part.is === "entry" ? data.result.entries.find((entry) => entry.name === part.name) : undefined;
-  const problems = result === undefined || result.view.kind === "problem" ? [] : result.problems;
   return (
     <SentenceEditor
       key={state.editing.value}
       name={part.is === "entry" ? part.name : "this passage"}
       kind={result?.kind ?? "prose"}
       text={state.draft.value}
-      problems={problems}
+      problems={result?.problems ?? []}
+      line={(result?.line ?? 0) + 1}
       names={namesOf(state)}
       write={state.write}
       save={() => void state.save()}
@@ -84,7 +84,7 @@ export const Page = (props: PageProps) => {
         {data === null ? (
           <ContentsView notebooks={state.listing.value} />
         ) : (
-          <NotebookView data={data} writing={{ part: state.editing.value, edit: state.edit, turn: state.turn, editor: <Editor {...props} /> }} />
+          <NotebookView data={data} writing={{ part: state.editing.value, edit: state.edit, turn: state.turn, add: (kind) => void state.add(kind), editor: <Editor {...props} /> }} />
         )}
       </main>
       <Foot />

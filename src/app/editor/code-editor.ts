@@ -1,8 +1,10 @@
 // The editor with colours and completion, in a shadow root so that its style sheets are adopted and not written into the page.
 import { autocompletion, completionKeymap } from "@codemirror/autocomplete";
 import { defaultKeymap, history, historyKeymap } from "@codemirror/commands";
+import { setDiagnostics } from "@codemirror/lint";
 import { EditorState } from "@codemirror/state";
 import { EditorView, keymap } from "@codemirror/view";
+import type { Problem } from "../../core/base/index.ts";
 import { sentenceLanguage } from "./sentence-language.ts";
 
 export type EditorInput = {
@@ -20,6 +22,8 @@ export type EditorInput = {
 export type CodeEditor = {
   /** Takes text, place and focus over from the plain field, which is hidden. */
   readonly takeOver: (field: HTMLTextAreaElement | null) => void;
+  /** Marks the places of problems; `line` is the line in the file of the first line here. */
+  readonly mark: (problems: readonly Problem[], line: number) => void;
   readonly destroy: () => void;
 };
 
@@ -64,6 +68,17 @@ export function codeEditor({ host, text, kind, names, label, write, save, leave 
       view.dispatch({ selection: { anchor: Math.min(anchor, view.state.doc.length), head: Math.min(head, view.state.doc.length) } });
       field.hidden = true;
       if (focused) view.focus();
+    },
+    mark: (problems, line) => {
+      const { doc } = view.state;
+      const marks = problems.flatMap((problem) => {
+        const number = problem.line - line + 1;
+        if (number < 1 || number > doc.lines) return [];
+        const place = doc.line(number);
+        const from = Math.min(place.from + problem.column - 1, place.to);
+        return [{ from, to: Math.min(Math.max(from + problem.length, from), doc.length), severity: "error" as const, message: problem.sentence }];
+      });
+      view.dispatch(setDiagnostics(view.state, marks));
     },
     destroy: () => view.destroy(),
   };

@@ -8,8 +8,10 @@ export type SentenceEditorProps = {
   readonly name: string;
   readonly kind: string;
   readonly text: string;
+  /** Shown under the text, and marked in it. */
   readonly problems: readonly Problem[];
-  /** Line in the file of the first line of the text: problems are marked by it. */
+  /** Line in the file of the first line of the text: places of problems count from there. */
+  readonly line: number;
   readonly names: readonly string[];
   readonly write: (text: string) => void;
   readonly save: () => void;
@@ -18,25 +20,28 @@ export type SentenceEditorProps = {
 };
 
 /** The editor of one part. */
-export const SentenceEditor = ({ name, kind, text, problems, names, write, save, leave, load }: SentenceEditorProps) => {
+export const SentenceEditor = ({ name, kind, text, problems, line, names, write, save, leave, load }: SentenceEditorProps) => {
   const host = useRef<HTMLDivElement>(null);
   const field = useRef<HTMLTextAreaElement>(null);
   const now = useRef({ write, save, leave });
   now.current = { write, save, leave };
+  const made = useRef<CodeEditor | null>(null);
+  useEffect(() => made.current?.mark(problems, line), [problems, line]);
   useEffect(() => {
     field.current?.focus();
     const place = host.current;
-    let [editor, gone]: [CodeEditor | null, boolean] = [null, false];
+    let gone = false;
     const actions = { write: (body: string) => now.current.write(body), save: () => now.current.save(), leave: () => now.current.leave() };
     if (place !== null)
-      void load({ host: place, text, kind, names, label: `Text of ${name}`, ...actions }).then((made) => {
-        if (gone) return made.destroy();
-        editor = made;
+      void load({ host: place, text, kind, names, label: `Text of ${name}`, ...actions }).then((editor) => {
+        if (gone) return editor.destroy();
+        made.current = editor;
         editor.takeOver(field.current);
+        editor.mark(problems, line);
       });
     return () => {
       gone = true;
-      editor?.destroy();
+      made.current?.destroy();
     };
   }, []);
   const keys = (event: KeyboardEvent) => {

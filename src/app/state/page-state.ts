@@ -3,7 +3,7 @@ import type { ReadonlySignal, Signal } from "@preact/signals";
 import { batch, computed, signal } from "@preact/signals";
 import type { PageData } from "../../notebook/share/index.ts";
 import type { Api, Asked, Listing } from "./api.ts";
-import { partText, withPartText } from "./part-text.ts";
+import { newEntry, type Place, partText, withPartText } from "./part-text.ts";
 
 /** Ours and theirs, when the file was changed by something else meanwhile. */
 export type Conflict = { readonly yours: string; readonly theirs: PageData };
@@ -25,6 +25,8 @@ export type PageState = {
   readonly list: () => Promise<void>;
   readonly open: (file: string | null) => Promise<void>;
   readonly edit: (part: number) => void;
+  /** Begins a new entry at the end; it is in the file once it is saved. */
+  readonly add: (kind: string) => Promise<void>;
   readonly write: (body: string) => void;
   readonly leave: () => void;
   readonly save: () => Promise<boolean>;
@@ -51,10 +53,9 @@ export function pageState(api: Api): PageState {
   const dials = signal<ReadonlyMap<string, number>>(new Map());
   const run = { busy: false, again: false };
 
-  const wanted = computed(() => {
-    const part = editing.value === null ? undefined : saved.value?.parts[editing.value];
-    return saved.value === null ? "" : part === undefined ? saved.value.text : withPartText(saved.value.text, part, draft.value);
-  });
+  /** The text that the draft goes into, with its place: the saved one, or that with a new entry at its end. */
+  const target = signal<{ readonly text: string; readonly place: Place } | null>(null);
+  const wanted = computed(() => (target.value === null ? (saved.value?.text ?? "") : withPartText(target.value.text, target.value.place, draft.value)));
 
   function settle<T>(asked: Asked<T>): T | null {
     troubles.value = asked.ok ? [] : asked.sentences;
@@ -63,7 +64,7 @@ export function pageState(api: Api): PageState {
 
   function take(data: PageData): void {
     batch(() => {
-      [saved.value, shown.value, editing.value, draft.value, conflict.value, dials.value] = [data, data, null, "", null, new Map()];
+      [saved.value, shown.value, editing.value, target.value, draft.value, conflict.value, dials.value] = [data, data, null, null, "", null, new Map()];
     });
   }
 
@@ -118,7 +119,7 @@ export function pageState(api: Api): PageState {
 
   function leave(): void {
     batch(() => {
-      [editing.value, draft.value, shown.value] = [null, "", saved.value];
+      [editing.value, target.value, draft.value, shown.value] = [null, null, "", saved.value];
     });
     if (dials.value.size > 0) void preview();
   }
@@ -132,7 +133,7 @@ export function pageState(api: Api): PageState {
       listing.value = settle(await api.notebooks()) ?? listing.value;
     },
     open: async (file) => {
-      if (file === null) return void batch(() => ([saved.value, shown.value, editing.value] = [null, null, null]));
+      if (file === null) return void batch(() => ([saved.value, shown.value, editing.value, target.value] = [null, null, null, null]));
       const data = settle(await api.open(file));
       if (data !== null) {
         take(data);
@@ -142,9 +143,18 @@ export function pageState(api: Api): PageState {
     edit: (part) => {
       const place = saved.value?.parts[part];
       if (saved.value === null || place === undefined) return;
+      const { text } = saved.value;
       batch(() => {
-        [editing.value, draft.value] = [part, partText(saved.value?.text ?? "", place)];
+        [editing.value, target.value, draft.value] = [part, { text, place }, partText(text, place)];
       });
+    },
+    add: async (kind) => {
+      if (saved.value === null || editing.value !== null) return;
+      const { text, parts } = saved.value;
+      batch(() => {
+        [editing.value, target.value, draft.value] = [parts.length, newEntry(text, kind), ""];
+      });
+      await preview();
     },
     write: (body) => {
       draft.value = body;

@@ -1,7 +1,7 @@
 // The text of one part as it is edited, and the whole file's text with that part replaced. Line ends and blank edges stay as they were.
 import type { PagePart } from "../../notebook/share/index.ts";
 
-type Place = Pick<PagePart, "from" | "to">;
+export type Place = Pick<PagePart, "from" | "to">;
 const isEdge = (character: string | undefined) => character === "\n" || character === "\r";
 
 function inner(text: string, { from, to }: Place): Place {
@@ -15,6 +15,13 @@ function inner(text: string, { from, to }: Place): Place {
 export function partText(text: string, place: Place): string {
   const { from, to } = inner(text, place);
   return text.slice(from, to).replaceAll("\r\n", "\n");
+}
+
+/** What is put at the end of a file for a new entry of a kind, and where its empty body will lie in the whole. */
+export function newEntry(text: string, kind: string): { readonly text: string; readonly place: Place } {
+  const end = text.includes("\r\n") ? "\r\n" : "\n";
+  const head = `${text}${text === "" || text.endsWith("\n") ? "" : end}${end}\`\`\`${kind}${end}`;
+  return { text: `${head}${end}\`\`\`${end}`, place: { from: head.length, to: head.length } };
 }
 
 /** The file's text with a part's text replaced; everything outside stays as it is, to the byte. */

@@ -32,8 +32,8 @@ export const EntryView = ({ result, drawing, edit, turn, editor, id, level }: En
       <Heading id={id}><span>{kind}</span> {name.startsWith(`${kind}-`) ? name.slice(kind.length + 1) : name}</Heading>
       {editor ?? <AskedNote name={name} text={result.asked.trim()} edit={edit} />}
       <div class="result">
-        <ViewShown view={view} drawing={drawing} turn={turn} whole={false} />
-        {view.kind !== "problem" && result.problems.length > 0 && <ProblemView problems={result.problems} />}
+        {view.kind === "problem" && editor !== null ? null : <ViewShown view={view} drawing={drawing} turn={turn} whole={false} />}
+        {view.kind !== "problem" && editor === null && result.problems.length > 0 && <ProblemView problems={result.problems} />}
       </div>
     </section>
   );

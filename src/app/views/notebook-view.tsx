@@ -12,7 +12,11 @@ export type Writing = {
   readonly edit: (part: number) => void;
   readonly editor: ComponentChildren;
   readonly turn: (dial: string, value: number) => void;
+  readonly add: (kind: string) => void;
 };
+
+/** What can be begun at the end of a notebook, in the words of its button. */
+const BEGIN = [["question", "Ask a question"], ["rule", "State a rule"], ["value", "Name a value"], ["picture", "Draw a picture"]] as const;
 
 const deepestHeading = (part: PagePart, before: number): number =>
   part.is === "entry" ? before : part.prose.reduce((level, node) => (node.is === "heading" ? Math.min(5, Math.max(2, node.depth)) : level), before);
@@ -34,6 +38,11 @@ export const NotebookView = ({ data, writing }: { readonly data: PageData; reado
         if (result === undefined) return null;
         return <EntryView key={place} result={result} drawing={part.drawing} edit={edit} turn={writing?.turn ?? null} editor={editor} id={`entry-${place}`} level={levels[place] ?? 2} />;
       })}
+      {writing !== null && writing.part === null && (
+        <p class="begin">
+          {BEGIN.map(([kind, words]) => <button key={kind} type="button" onClick={() => writing.add(kind)}>{words}</button>)}
+        </p>
+      )}
     </article>
   );
 };

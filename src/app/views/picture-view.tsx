@@ -1,10 +1,13 @@
 // A picture with its name, its words, and its numbers one key away.
 import type { Drawing, Picture, PicturePoint } from "../../core/base/index.ts";
-import { unitForDisplay } from "../../core/units/index.ts";
+import { axisWords } from "../../core/pictures/index.ts";
 import { DrawnPicture } from "./drawn-picture.tsx";
 
-const headed = (axis: Picture["x"]) => (axis.unit === "1" || axis.unit === "" ? axis.label : `${axis.label} (${unitForDisplay(axis.unit)})`);
-const shown = (value: number | string) => (typeof value === "number" ? String(Number(value.toPrecision(5))) : value);
+const DAY = 86_400_000;
+const shown = (value: number | string, axis: Picture["x"]) => {
+  if (typeof value === "string") return value;
+  return axis.kind === "date" ? new Date(value * DAY).toISOString().slice(0, 10) : String(Number(value.toPrecision(5)));
+};
 
 const PointTable = ({ picture, points }: { readonly picture: Picture; readonly points: readonly PicturePoint[] }) => (
   <div class="scroll" role="group" aria-label={`Numbers of ${picture.title}`} tabIndex={0}>
@@ -13,8 +16,8 @@ const PointTable = ({ picture, points }: { readonly picture: Picture; readonly p
       <thead>
         <tr>
           <th scope="col">piece</th>
-          <th scope="col">{headed(picture.x)}</th>
-          <th scope="col">{headed(picture.y)}</th>
+          <th scope="col">{axisWords(picture.x)}</th>
+          <th scope="col">{axisWords(picture.y)}</th>
           {picture.groups.length > 0 && <th scope="col">group</th>}
         </tr>
       </thead>
@@ -22,8 +25,8 @@ const PointTable = ({ picture, points }: { readonly picture: Picture; readonly p
         {points.map((point, place) => (
           <tr key={place}>
             <th scope="row">{point.row?.piece ?? point.label}</th>
-            <td>{shown(point.x)}</td>
-            <td>{shown(point.y)}</td>
+            <td>{shown(point.x, picture.x)}</td>
+            <td>{shown(point.y, picture.y)}</td>
             {picture.groups.length > 0 && <td>{point.group ?? "none"}</td>}
           </tr>
         ))}

@@ -28,7 +28,8 @@ export async function jsonBody(request: Request, shape: Shape, limit: number): P
   const wrong = (key: string) => fail(422, serviceProblem("wrong-shape", { key }));
   const type = (request.headers.get("content-type") ?? "").toLowerCase().replaceAll(" ", "");
   if (type !== "application/json" && type !== "application/json;charset=utf-8") return fail(415, serviceProblem("not-json", {}));
-  const bytes = await boundedBytes(request, limit);
+  const bytes = await boundedBytes(request, limit).catch(() => "broken-off" as const);
+  if (bytes === "broken-off") return fail(400, serviceProblem("not-json", {}));
   if (bytes === null) return fail(413, serviceProblem("body-too-large", { limit: `${limit} bytes` }));
   let value: unknown;
   try {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { partText, withPartText } from "../../../src/app/state/part-text.ts";
+import { newEntry, partText, withPartText } from "../../../src/app/state/part-text.ts";
 
 it("replaces a part and leaves every other byte, line ends too", () => {
   const text = "---\r\ntitle: x\r\n---\r\n```value a\r\n1 mm\r\n2 mm\r\n```\r\nend";
@@ -19,4 +19,13 @@ it("gives back the same file when nothing was changed, wherever the part lies", 
     }),
     { seed: 20260314 },
   );
+});
+
+it("puts a new entry at the end with the file's own line ends, and nothing else changes", () => {
+  for (const text of ["Prose.", "Prose.\n", "Prose.\r\n"]) {
+    const begun = newEntry(text, "question");
+    const whole = withPartText(begun.text, begun.place, "a against b");
+    const end = text.endsWith("\r\n") ? "\r\n" : "\n";
+    expect(whole).toBe(`Prose.${end}${end}\`\`\`question${end}a against b${end}\`\`\`${end}`);
+  }
 });
