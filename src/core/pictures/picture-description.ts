@@ -1,13 +1,14 @@
 // The text alternative of a picture: what, how many, the answer with its interval, exceptions. The one place for its sentences.
-import type { Answer, PicturePoint } from "../base/index.ts";
+import type { Answer, PictureAxis, PicturePoint } from "../base/index.ts";
 import { numberInWords } from "../units/index.ts";
+import { axisWords } from "./axis-words.ts";
 
 const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? "" : "s"}`;
 
-function extent(points: readonly PicturePoint[], along: "x" | "y", label: string): string {
+function extent(points: readonly PicturePoint[], along: "x" | "y", axis: PictureAxis): string {
   const values = points.flatMap((point) => (typeof point[along] === "number" ? [point[along] as number] : []));
-  if (values.length === 0) return "";
-  return `${label} runs from ${numberInWords(values.reduce((a, b) => Math.min(a, b)), null)} to ${numberInWords(values.reduce((a, b) => Math.max(a, b)), null)}`;
+  if (values.length === 0 || axis.kind !== "number") return "";
+  return `${axisWords(axis)} runs from ${numberInWords(values.reduce((a, b) => Math.min(a, b)), null)} to ${numberInWords(values.reduce((a, b) => Math.max(a, b)), null)}`;
 }
 
 function groupCounts(points: readonly PicturePoint[], groups: readonly string[]): string {
@@ -16,17 +17,17 @@ function groupCounts(points: readonly PicturePoint[], groups: readonly string[])
 }
 
 /** What the points show, without an answer. */
-export function pointsDescription(points: readonly PicturePoint[], groups: readonly string[], xLabel: string, yLabel: string): string {
-  const ranges = [extent(points, "y", yLabel), extent(points, "x", xLabel)].filter((text) => text !== "").join(", ");
+export function pointsDescription(points: readonly PicturePoint[], groups: readonly string[], x: PictureAxis, y: PictureAxis): string {
+  const ranges = [extent(points, "y", y), extent(points, "x", x)].filter((text) => text !== "").join(", ");
   return `${counted(points.length, "point")}.${groupCounts(points, groups)}${ranges === "" ? "" : ` ${ranges}.`}`;
 }
 
 /** What an answer's picture shows: the points, the answer as its sentence gives it, and who stands out or takes no part. */
-export function pictureDescription(finding: Answer, points: readonly PicturePoint[], groups: readonly string[], xLabel: string, yLabel: string): string {
+export function pictureDescription(finding: Answer, points: readonly PicturePoint[], groups: readonly string[], x: PictureAxis, y: PictureAxis): string {
   const alone = finding.cautions.find((caution) => caution.code === "one-piece-carries-it");
   const aside = finding.rows.setAside.length;
   return [
-    pointsDescription(points, groups, xLabel, yLabel),
+    pointsDescription(points, groups, x, y),
     finding.sentence,
     ...(alone ? [alone.sentence] : []),
     ...(aside === 0 ? [] : [`${counted(aside, "record")} set aside.`]),

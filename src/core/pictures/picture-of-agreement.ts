@@ -23,12 +23,11 @@ export function pictureOfAgreement(finding: Answer, columns: PictureColumns): Pi
   });
   const levels = finding.estimate.filter((estimate) => isLevel(estimate.name) && unitForDisplay(estimate.unit) === unitForDisplay(first.unit));
   const groups = (columns.group?.names ?? []).filter((name) => points.some((point) => point.group === name));
-  const unit = unitForDisplay(first.unit) === "" ? "" : ` (${unitForDisplay(first.unit)})`;
-  const x = { label: `mean of the two${unit}`, unit: first.unit, kind: "number" } as const;
-  const y = { label: `difference${unit}`, unit: first.unit, kind: "number" } as const;
+  const x = { label: "mean of the two", unit: first.unit, kind: "number" } as const;
+  const y = { label: "difference", unit: first.unit, kind: "number" } as const;
   return {
     title: `${a.axis.label} beside ${b.axis.label}`,
-    description: pictureDescription(finding, points, groups, x.label, y.label),
+    description: pictureDescription(finding, points, groups, x, y),
     x,
     y,
     groups,

@@ -29,7 +29,7 @@ export function pictureOfComparison(finding: Answer, columns: PictureColumns): P
   const intervals = value.axis.kind === "number" ? groupIntervals(finding, names, value.axis.unit) : [];
   return {
     title: `${value.axis.label} across ${label.axis.label}`,
-    description: pictureDescription(finding, points, names, value.axis.label, label.axis.label),
+    description: pictureDescription(finding, points, names, value.axis, label.axis),
     x: value.axis,
     y: { ...label.axis, order: names },
     groups: names,

@@ -17,11 +17,12 @@ export function pictureOfRanking(finding: Answer, columns: PictureColumns): Pict
     })
     .slice(0, MOST);
   if (intervals.length === 0) return undefined;
+  const piece = { label: "piece", unit: "1", kind: "label", order: intervals.map((interval) => interval.label) } as const;
   return {
-    title: `Pieces by ${value.axis.label}`,
-    description: pictureDescription(finding, [], [], value.axis.label, "piece"),
+    title: `pieces by ${value.axis.label}`,
+    description: pictureDescription(finding, [], [], value.axis, piece),
     x: value.axis,
-    y: { label: "piece", unit: "1", kind: "label", order: intervals.map((interval) => interval.label) },
+    y: piece,
     groups: [],
     layers: [{ kind: "intervals", intervals }],
   };

@@ -12,7 +12,7 @@ const isSlope = (estimate: Estimate) => /^(slope|exponent)/.test(estimate.name);
 
 /** The slope of a group's own line where the finding has one, else the common slope. */
 const slopeFor = (finding: Answer, group: string | null): Estimate | undefined =>
-  (group === null ? undefined : finding.estimate.find((estimate) => isSlope(estimate) && estimate.name.endsWith(` ${group}`))) ?? finding.estimate.find(isSlope);
+  (group === null ? undefined : finding.estimate.find((estimate) => isSlope(estimate) && estimate.name.endsWith(` within ${group}`))) ?? finding.estimate.find(isSlope);
 
 type Coordinates = { readonly name: string | null; readonly x: readonly number[]; readonly y: readonly number[] };
 
@@ -62,7 +62,7 @@ export function pictureOfRelation(finding: Answer, columns: PictureColumns): Pic
   const straight = x.axis.kind === "number" && y.axis.kind === "number";
   return {
     title: `${y.axis.label} against ${x.axis.label}`,
-    description: pictureDescription(finding, points, groups, x.axis.label, y.axis.label),
+    description: pictureDescription(finding, points, groups, x.axis, y.axis),
     x: x.axis,
     y: y.axis,
     groups,

@@ -1,6 +1,6 @@
 // A rig check: how far each reading is off, against the reference value, with the line of its bias and the repeatability.
 import type { Answer, Picture, PictureLayer, PicturePoint } from "../base/index.ts";
-import { amountInWords, scaleFactor, unitForDisplay } from "../units/index.ts";
+import { amountInWords, scaleFactor } from "../units/index.ts";
 import { fittedLine } from "./fitted-line.ts";
 import { usedIndices } from "./measured-points.ts";
 import type { PictureColumns } from "./picture-columns.ts";
@@ -30,15 +30,14 @@ export function pictureOfRig(finding: Answer, columns: PictureColumns): Picture 
     const error = readAt - knownAt * toReading;
     return [{ x: knownAt * toReading, y: error, label: `${row.piece}: reads ${amountInWords(readAt, null, reading.unit)} for ${amountInWords(knownAt, null, reference.unit)}`, row }];
   });
-  const unit = unitForDisplay(reading.unit) === "" ? "" : ` (${unitForDisplay(reading.unit)})`;
-  const x = { label: `reference${unit}`, unit: reading.unit, kind: "number" } as const;
-  const y = { label: `reading minus reference${unit}`, unit: reading.unit, kind: "number" } as const;
+  const x = { label: "reference", unit: reading.unit, kind: "number" } as const;
+  const y = { label: "reading minus reference", unit: reading.unit, kind: "number" } as const;
   const bias = finding.estimate.find((estimate) => estimate.name.startsWith("bias"))?.value;
   const repeatability = finding.estimate.find((estimate) => estimate.name.startsWith("repeatability"))?.value;
   const limits = bias === undefined || repeatability === undefined ? [] : [bias - 2 * repeatability, bias + 2 * repeatability];
   return {
-    title: `Reading minus reference${unit}`,
-    description: pictureDescription(finding, points, [], x.label, y.label),
+    title: "reading minus reference",
+    description: pictureDescription(finding, points, [], x, y),
     x,
     y,
     groups: [],

@@ -25,7 +25,7 @@ export function pictureOfVerdict(finding: Answer, columns: PictureColumns): Pict
   const groups = PERIODS.filter((period) => points.some((point) => point.group === period));
   return {
     title: `${y.axis.label} against ${x.axis.label}, before and after the rule was stated`,
-    description: pictureDescription(finding, points, groups, x.axis.label, y.axis.label),
+    description: pictureDescription(finding, points, groups, x.axis, y.axis),
     x: x.axis,
     y: y.axis,
     groups,

@@ -19,7 +19,7 @@ export function picturePoints({ table, y, x, by, mask }: {
   const groups = (by?.names ?? []).filter((name) => points.some((point) => point.group === name));
   return {
     title: `${yShown.axis.label} against ${xShown.axis.label}`,
-    description: pointsDescription(points, groups, xShown.axis.label, yShown.axis.label),
+    description: pointsDescription(points, groups, xShown.axis, yShown.axis),
     x: xShown.axis,
     y: yShown.axis,
     groups,

@@ -17,7 +17,7 @@ function valueInWords(shown: ShownValues, row: number): string | null {
 export function pointLabel(piece: string, row: number, shown: readonly ShownValues[], group: string | null): string {
   const values = shown.flatMap((column) => {
     const value = valueInWords(column, row);
-    return value === null ? [] : [`${column.axis.label.replace(/ \([^()]*\)$/, "")} ${value}`];
+    return value === null ? [] : [`${column.axis.label} ${value}`];
   });
   return `${piece}: ${values.join(", ")}${group === null ? "" : ` (${group})`}`;
 }

@@ -1,7 +1,7 @@
 // The values of a column as an axis shows them: in the unit of display, never in SI.
 import type { PictureAxis } from "../base/index.ts";
 import type { Column } from "../columns/index.ts";
-import { fromSi, scaleFactor, unitForDisplay, unitFromCode } from "../units/index.ts";
+import { fromSi, scaleFactor, unitFromCode } from "../units/index.ts";
 
 export type ShownValues = {
   readonly axis: PictureAxis;
@@ -12,14 +12,13 @@ export type ShownValues = {
 };
 
 const words = (name: string) => name.replaceAll("_", " ");
-const axisLabel = (name: string, unit: string) => (unitForDisplay(unit) === "" ? words(name) : `${words(name)} (${unitForDisplay(unit)})`);
 const finiteOrNull = (value: number | undefined) => (value !== undefined && Number.isFinite(value) ? value : null);
 const none = () => 0;
 
 function ofNumbers(values: Float64Array, uncertainty: Float64Array | null, name: string, unitCode: string): ShownValues {
   const unit = unitFromCode(unitCode);
   return {
-    axis: { label: axisLabel(name, unitCode), unit: unitCode, kind: "number" },
+    axis: { label: words(name), unit: unitCode, kind: "number" },
     at: (row) => {
       const value = finiteOrNull(values[row]);
       return value === null ? null : finiteOrNull(fromSi(value, unit));

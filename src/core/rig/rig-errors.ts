@@ -1,6 +1,6 @@
 // The errors of a rig: what it read less what it should have read, record by record, and who takes no part.
 import type { RowRef, SetAside } from "../base/index.ts";
-import type { ColumnTable, DateColumn, QuantityColumn } from "../columns/index.ts";
+import type { ColumnTable, DateColumn, LabelColumn, QuantityColumn } from "../columns/index.ts";
 import { leftOutRows } from "../columns/index.ts";
 
 //   index      [ 0,     1,     3 ]        rows of the table that take part
@@ -24,6 +24,8 @@ export type RigInput = {
   readonly reading: QuantityColumn;
   readonly reference: QuantityColumn;
   readonly date?: DateColumn | null;
+  /** Who read it; not used yet: `gauge-rr` and `iso5725` take it by name. */
+  readonly operator?: LabelColumn | null;
   /** 1 where a record belongs to this rig; null for all. */
   readonly mask: Uint8Array | null;
   /** Questions asked of this table so far. */

@@ -1,5 +1,5 @@
 // The sentence of a rig check. The one place for it.
-import { amountInWords, numberInWords, scaleFactor } from "../units/index.ts";
+import { amountInWords, numberInWords, scaleFactor, unitForDisplay } from "../units/index.ts";
 import type { Dimension } from "../units/index.ts";
 import type { BiasLine } from "./bias-line.ts";
 import type { Repeatability } from "./repeatability.ts";
@@ -25,9 +25,10 @@ function biasInWords({ name, line, unit, dimension }: Said, by: number): string 
 function rangeInWords({ line, unit }: Said, by: number): string {
   if (line.linearity === null) return "at the one reference it was checked with";
   if (!line.linearity.shown) return line.bias.shown ? "the same across its range" : "anywhere in its range";
-  const percent = 100 * line.linearity.value;
-  const middle = amountInWords(line.middle / by, null, unit);
-  return `${line.bias.shown ? "" : "in the middle of its range "}at ${middle}, and ${numberInWords(Math.abs(percent), 100 * line.linearity.standardError)} % of what is measured ${percent > 0 ? "more" : "less"} for each step up`;
+  const step = 10 ** Math.round(Math.log10(Math.abs(line.middle / by)));
+  const growth = amountInWords(Math.abs(line.linearity.value * step), line.linearity.standardError * step, unit);
+  const way = line.linearity.value > 0 ? "more" : "less";
+  return `at ${amountInWords(line.middle / by, null, unit)}, ${line.bias.shown ? "and" : "but reads"} ${growth} ${way} for every ${amountInWords(step, null, unit)}`;
 }
 
 function driftInWords({ line, unit }: Said, by: number): string {
@@ -39,8 +40,9 @@ function driftInWords({ line, unit }: Said, by: number): string {
 /** "The balance reads 0.31 ± 0.05 g heavy, the same across its range; repeatability 0.12 g." */
 export function rigSentence(said: Said): string {
   const by = scaleFactor(said.unit);
+  const scatter = said.repeat ? said.repeat.standardDeviation / by : 0;
   const repeats = said.repeat
-    ? `repeatability ${amountInWords(said.repeat.standardDeviation / by, said.repeat.standardDeviation / by / Math.sqrt(2 * said.repeat.degreesOfFreedom), said.unit).replace(/ ± [^ ]+/, "")}`
+    ? `repeatability ${[numberInWords(scatter, scatter / Math.sqrt(2 * said.repeat.degreesOfFreedom)), unitForDisplay(said.unit)].join(" ").trim()}`
     : "repeatability not known, for nothing was read twice";
   return `${biasInWords(said, by)}, ${rangeInWords(said, by)}${driftInWords(said, by)}; ${repeats}.`;
 }

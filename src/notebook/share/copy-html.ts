@@ -1,5 +1,5 @@
 // The page of a dated copy as text. It reads without script; script only turns the dials.
-import type { Picture, View } from "../../core/base/index.ts";
+import type { Drawing, Picture, View } from "../../core/base/index.ts";
 import { canonicalJson } from "./canonical-json.ts";
 import type { Digest } from "./copy-digest.ts";
 import { BLANK_DIGEST, base64FromHex, DIGEST_MARK } from "./copy-digest.ts";
@@ -8,9 +8,10 @@ import { htmlText, jsonForScript } from "./html-text.ts";
 
 /** How the parts of a copy become markup. Each returns markup that is safe as it stands. */
 export type CopyLooks = {
-  readonly renderView: (view: View) => string;
+  /** `drawing`: the view's picture as drawn; null where it has none. */
+  readonly renderView: (view: View, drawing: Drawing | null) => string;
   readonly renderProse: (markdown: string) => string;
-  readonly drawPicture: (picture: Picture) => string;
+  readonly drawPicture: (picture: Picture) => Drawing;
   readonly readerScript: string;
   readonly readerStyle: string;
 };
@@ -20,15 +21,12 @@ const pictureIn = (view: View): Picture | undefined => {
   return view.kind === "answer" && view.finding.kind !== "refused" ? view.finding.picture : undefined;
 };
 
-const figure = (picture: Picture, drawn: string) =>
-  `<figure class="drawing">${drawn}<figcaption>${htmlText(picture.title)}</figcaption></figure>`;
-
 function entryHtml(copy: EmbeddedCopy, name: string, looks: CopyLooks): string {
   const entry = copy.result.entries.find((candidate) => candidate.name === name);
   if (!entry) return "";
   const picture = pictureIn(entry.view);
   const asked = `<aside class="asked"><h2>${htmlText(entry.name)}</h2><pre>${htmlText(entry.asked)}</pre></aside>`;
-  const answer = `<div class="answered">${looks.renderView(entry.view)}${picture ? figure(picture, looks.drawPicture(picture)) : ""}</div>`;
+  const answer = `<div class="answered">${looks.renderView(entry.view, picture ? looks.drawPicture(picture) : null)}</div>`;
   return `<section class="entry" data-kind="${htmlText(entry.kind)}" data-entry="${htmlText(entry.name)}">\n${answer}\n${asked}\n</section>`;
 }
 

@@ -1,5 +1,5 @@
 // Makes a dated copy: one HTML file with the answers, the records they rest on, and a digest of every byte.
-import type { View } from "../../core/base/index.ts";
+import type { Drawing, View } from "../../core/base/index.ts";
 import type { ColumnTable } from "../../core/columns/index.ts";
 import type { NotebookResult } from "../engine/index.ts";
 import type { Digest } from "./copy-digest.ts";
@@ -8,7 +8,7 @@ import { copyFromEmbedded } from "./copy-from-embedded.ts";
 import type { CopyLooks } from "./copy-html.ts";
 import type { CopyProblem } from "./copy-problems.ts";
 import { copyProblem } from "./copy-problems.ts";
-import { pictureMarkup } from "./draw-picture.ts";
+import { pictureDrawing } from "./draw-picture.ts";
 import type { EmbeddedCopy } from "./embedded-copy.ts";
 import { embeddedTable } from "./embedded-table.ts";
 import { proseHtml } from "./prose-html.ts";
@@ -25,7 +25,8 @@ export type DatedCopyInput = {
   readonly dials?: ReadonlyMap<string, number>;
   readonly readerScript: string;
   readonly readerStyle: string;
-  readonly renderView: (view: View) => string;
+  /** `drawing`: the view's picture as drawn; null where it has none. */
+  readonly renderView: (view: View, drawing: Drawing | null) => string;
   readonly renderProse?: (markdown: string) => string;
   readonly document: Document;
   /** Names of columns to hold back. */
@@ -43,7 +44,7 @@ const isDate = (text: string) => /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isN
 export const copyLooks = (input: Pick<DatedCopyInput, "renderView" | "renderProse" | "document" | "readerScript" | "readerStyle">): CopyLooks => ({
   renderView: input.renderView,
   renderProse: input.renderProse ?? ((markdown) => proseHtml(markdown)),
-  drawPicture: (picture) => pictureMarkup(picture, input.document),
+  drawPicture: (picture) => pictureDrawing(picture, input.document),
   readerScript: input.readerScript,
   readerStyle: input.readerStyle,
 });

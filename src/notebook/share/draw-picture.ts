@@ -1,20 +1,21 @@
 // Draws a Picture. The only place that touches the drawing library; core has computed every number.
 import type { Markish } from "@observablehq/plot";
 import { areaY, dot, line, plot, ruleX, ruleY } from "@observablehq/plot";
-import type { Picture, PictureLayer, PicturePoint } from "../../core/base/index.ts";
+import type { Drawing, Picture, PictureLayer, PicturePoint } from "../../core/base/index.ts";
+import { drawingOfElement } from "./drawing-of-element.ts";
 import { groupMarks } from "./group-marks.ts";
-import { markupOfElement } from "./markup-of-element.ts";
+import { markupOfDrawing } from "./markup-of-drawing.ts";
 import { pictureAxes, leftMargin, scaleOf } from "./picture-axes.ts";
 import { pictureKey } from "./picture-key.ts";
 
 type Position = (value: number | string | undefined) => number | string | Date | undefined;
-type Drawing = { readonly picture: Picture; readonly x: Position; readonly y: Position };
+type Sheet = { readonly picture: Picture; readonly x: Position; readonly y: Position };
 
 const DAY = 86_400_000;
 const position = (kind: string): Position => (kind === "date" ? (value) => (typeof value === "number" ? new Date(value * DAY) : value) : (value) => value);
 const markOf = (picture: Picture, group: string | undefined) => groupMarks(group === undefined ? 0 : picture.groups.indexOf(group));
 
-function pointMarks({ picture, x, y }: Drawing, points: readonly PicturePoint[]): readonly Markish[] {
+function pointMarks({ picture, x, y }: Sheet, points: readonly PicturePoint[]): readonly Markish[] {
   const names: readonly (string | undefined)[] = picture.groups.length === 0 ? [undefined] : picture.groups;
   const inBars = points.filter((point) => point.xLow !== undefined && point.xHigh !== undefined);
   const upBars = points.filter((point) => point.yLow !== undefined && point.yHigh !== undefined);
@@ -39,7 +40,7 @@ type BandAt = { readonly x: number; readonly low: number; readonly high: number 
 type Interval = LayerOf<"intervals">["intervals"][number];
 
 /** Intervals lie along whichever axis holds numbers. */
-function intervalMarks({ picture }: Drawing, layer: LayerOf<"intervals">): readonly Markish[] {
+function intervalMarks({ picture }: Sheet, layer: LayerOf<"intervals">): readonly Markish[] {
   const thick = { stroke: "currentColor", strokeWidth: 2.2 } as const;
   const middle = { symbol: "diamond", r: 5, fill: "var(--paper)", stroke: "currentColor", strokeWidth: 2, title: (i: Interval) => i.label } as const;
   return picture.y.kind === "label"
@@ -47,8 +48,8 @@ function intervalMarks({ picture }: Drawing, layer: LayerOf<"intervals">): reado
     : [ruleX(layer.intervals, { x: "label", y1: "low", y2: "high", ...thick }), dot(layer.intervals, { x: "label", y: "value", ...middle })];
 }
 
-const layerMarks: { readonly [K in PictureLayer["kind"]]: (drawing: Drawing, layer: LayerOf<K>) => readonly Markish[] } = {
-  points: (drawing, layer) => pointMarks(drawing, layer.points),
+const layerMarks: { readonly [K in PictureLayer["kind"]]: (sheet: Sheet, layer: LayerOf<K>) => readonly Markish[] } = {
+  points: (sheet, layer) => pointMarks(sheet, layer.points),
   line: ({ picture, x, y }, layer) => [
     line(layer.at, { x: (p: At) => x(p.x), y: (p: At) => y(p.y), stroke: markOf(picture, layer.group).color, strokeWidth: 2, ...(layer.dashed ? { strokeDasharray: "6 4" } : {}), ariaLabel: () => layer.words }),
   ],
@@ -79,9 +80,9 @@ const ROW = 34;
  * every point carries its words. No style element, no id, nothing random: the same picture gives the same element.
  */
 export function drawPicture(picture: Picture, document: Document): SVGSVGElement {
-  const drawing: Drawing = { picture, x: position(picture.x.kind), y: position(picture.y.kind) };
+  const sheet: Sheet = { picture, x: position(picture.x.kind), y: position(picture.y.kind) };
   const [xLabels, yLabels] = [labelsAlong(picture, "x"), labelsAlong(picture, "y")];
-  const marks = picture.layers.flatMap((layer) => (layerMarks[layer.kind] as (drawing: Drawing, layer: PictureLayer) => readonly Markish[])(drawing, layer));
+  const marks = picture.layers.flatMap((layer) => (layerMarks[layer.kind] as (sheet: Sheet, layer: PictureLayer) => readonly Markish[])(sheet, layer));
   const key = pictureKey(picture, document, WIDTH);
   const svg = plot({
     document,
@@ -103,5 +104,8 @@ export function drawPicture(picture: Picture, document: Document): SVGSVGElement
   return svg;
 }
 
-/** The picture as text, for the copy and for a saved file. */
-export const pictureMarkup = (picture: Picture, document: Document): string => markupOfElement(drawPicture(picture, document));
+/** The picture as plain data, for who builds it node by node. */
+export const pictureDrawing = (picture: Picture, document: Document): Drawing => drawingOfElement(drawPicture(picture, document));
+
+/** The picture as text, for a saved file. */
+export const pictureMarkup = (picture: Picture, document: Document): string => markupOfDrawing(pictureDrawing(picture, document));

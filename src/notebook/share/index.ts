@@ -9,7 +9,7 @@ export type { WrittenCopy } from "./copy-from-embedded.ts";
 export { copyFromEmbedded } from "./copy-from-embedded.ts";
 export type { DatedCopyInput, Sharing } from "./dated-copy.ts";
 export { copyLooks, datedCopy } from "./dated-copy.ts";
-export { drawPicture, pictureMarkup } from "./draw-picture.ts";
+export { drawPicture, pictureDrawing, pictureMarkup } from "./draw-picture.ts";
 export { drawingOfElement } from "./drawing-of-element.ts";
 export type { EmbeddedColumn, EmbeddedCopy, EmbeddedTable } from "./embedded-copy.ts";
 export { columnTableFromEmbedded, embeddedTable } from "./embedded-table.ts";

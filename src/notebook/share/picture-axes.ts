@@ -1,6 +1,7 @@
 // Axes of a drawn picture: ticks are written by us, in the same way wherever the picture is drawn.
 import { axisX, axisY } from "@observablehq/plot";
 import type { PictureAxis } from "../../core/base/index.ts";
+import { axisWords } from "../../core/pictures/index.ts";
 
 /** A tick's number: no grouping, a true minus, no stray digits of binary fractions. */
 const tickNumber = (value: unknown) => {
@@ -16,10 +17,12 @@ const tickLabel = (value: unknown) => {
 };
 const ticks = { number: tickNumber, date: tickDate, label: tickLabel } as const;
 
+const TICKS = { number: 6, date: 4 } as const;
+
 /** The two axes as marks. Labels stand at the end of their axis, in ink. */
 export const pictureAxes = (x: PictureAxis, y: PictureAxis) => [
-  axisX({ label: x.label, labelArrow: "none", labelAnchor: "center", tickFormat: ticks[x.kind], ...(x.kind === "label" ? {} : { ticks: 6 }), tickSize: 4 }),
-  axisY({ label: y.label, labelArrow: "none", tickFormat: ticks[y.kind], ...(y.kind === "label" ? {} : { ticks: 6 }), tickSize: 4 }),
+  axisX({ label: axisWords(x), labelArrow: "none", labelAnchor: "center", tickFormat: ticks[x.kind], ...(x.kind === "label" ? {} : { ticks: TICKS[x.kind] }), tickSize: 4 }),
+  axisY({ label: axisWords(y), labelArrow: "none", tickFormat: ticks[y.kind], ...(y.kind === "label" ? {} : { ticks: TICKS[y.kind] }), tickSize: 4 }),
 ];
 
 /** A scale for an axis: labels keep their order; dates are days since 1970 turned into instants by the marks. */

@@ -36,10 +36,10 @@ export function pictureKey(picture: Picture, document: Document, width: number):
     for (const [name_, value] of [["d", OUTLINES[mark.shape]], ["transform", `translate(${across},${down})`], ["stroke", mark.color], ["stroke-width", "1.6"], ["fill", mark.color], ["fill-opacity", "0.35"]] as const)
       shape.setAttribute(name_, value);
     const text = document.createElementNS(SVG, "text");
-    for (const [name_, value] of [["x", String(across + 10)], ["y", String(down)], ["dy", "0.32em"], ["text-anchor", "start"], ["fill", "currentColor"]] as const) text.setAttribute(name_, value);
+    for (const [name_, value] of [["x", String(across + 10)], ["y", String(down)], ["dy", "0.32em"], ["text-anchor", "start"], ["text-anchor", "start"], ["fill", "currentColor"]] as const) text.setAttribute(name_, value);
     text.textContent = words;
     element.append(shape, text);
     across += room;
   }
-  return { element, height: down + 8 };
+  return { element, height: down - 6 };
 }

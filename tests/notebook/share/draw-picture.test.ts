@@ -7,7 +7,7 @@ import { document } from "./small-copy.ts";
 
 const number = (label: string, unit: string) => ({ label, unit, kind: "number" }) as const;
 const relation: Picture = {
-  title: "final thickness against stiffness along", description: "6 points. Thickness falls.", x: number("stiffness along (GPa)", "GPa"), y: number("final thickness (mm)", "mm"), groups: ["cedar", "spruce"],
+  title: "final thickness against stiffness along", description: "6 points. Thickness falls.", x: number("stiffness along", "GPa"), y: number("final thickness", "mm"), groups: ["cedar", "spruce"],
   layers: [
     { kind: "band", group: "cedar", words: "95 % interval of the line of cedar", at: [{ x: 6, low: 2.6, high: 2.8 }, { x: 7.5, low: 2.5, high: 2.6 }, { x: 9, low: 2.3, high: 2.5 }] },
     { kind: "line", group: "cedar", words: "line of cedar", at: [{ x: 6, y: 2.7 }, { x: 9, y: 2.4 }] },
@@ -18,18 +18,18 @@ const relation: Picture = {
   ],
 };
 const comparison: Picture = {
-  title: "density across species", description: "5 points.", x: number("density (kg/m³)", "kg/m3"), y: { label: "species", unit: "1", kind: "label", order: ["cedar", "cypress", "spruce"] }, groups: ["cedar", "cypress", "spruce"],
+  title: "density across species", description: "5 points.", x: number("density", "kg/m3"), y: { label: "species", unit: "1", kind: "label", order: ["cedar", "cypress", "spruce"] }, groups: ["cedar", "cypress", "spruce"],
   layers: [
     { kind: "points", points: [{ x: 370, y: "cedar", group: "cedar", label: "T-1" }, { x: 391, y: "cedar", group: "cedar", label: "T-2" }, { x: 480, y: "cypress", group: "cypress", label: "T-3" }, { x: 420, y: "spruce", group: "spruce", label: "T-4" }, { x: 440, y: "spruce", group: "spruce", label: "T-5" }] },
     { kind: "intervals", intervals: [{ label: "cedar", value: 380, low: 365, high: 395 }, { label: "spruce", value: 430, low: 415, high: 445 }] },
   ],
 };
 const rig: Picture = {
-  title: "Reading minus reference (g)", description: "4 points.", x: number("reference (g)", "g"), y: number("reading minus reference (g)", "g"), groups: [],
+  title: "Reading minus reference (g)", description: "4 points.", x: number("reference", "g"), y: number("reading minus reference", "g"), groups: [],
   layers: [{ kind: "level", axis: "y", value: 0, words: "no error" }, { kind: "points", points: [{ x: 10, y: 0.03, label: "m-1" }, { x: 50, y: -0.01, label: "m-2" }, { x: 200, y: 0.09, label: "m-3" }, { x: 500, y: 0.22, label: "m-4" }] }],
 };
 const dates: Picture = {
-  title: "bias against date", description: "3 points.", x: { label: "date", unit: "1", kind: "date" }, y: number("bias (g)", "g"), groups: [],
+  title: "bias against date", description: "3 points.", x: { label: "date", unit: "1", kind: "date" }, y: number("bias", "g"), groups: [],
   layers: [{ kind: "points", points: [{ x: 19_000, y: 0.1, label: "a" }, { x: 19_400, y: 0.2, label: "b" }, { x: 19_900, y: 0.15, label: "c" }] }],
 };
 const pictures = { relation, comparison, rig, dates };

@@ -4,17 +4,18 @@ import { parseHTML } from "linkedom";
 import type { NotebookResult } from "../../../src/notebook/engine/entry-result.ts";
 import type { Picture, RowRef } from "../../../src/core/base/index.ts";
 import type { CopyLooks } from "../../../src/notebook/share/copy-html.ts";
-import { pictureMarkup } from "../../../src/notebook/share/draw-picture.ts";
+import { pictureDrawing } from "../../../src/notebook/share/draw-picture.ts";
 import type { EmbeddedCopy } from "../../../src/notebook/share/embedded-copy.ts";
+import { markupOfDrawing } from "../../../src/notebook/share/markup-of-drawing.ts";
 import { htmlText } from "../../../src/notebook/share/html-text.ts";
 
 export const digest = async (bytes: Uint8Array): Promise<string> => createHash("sha256").update(bytes).digest("hex");
 export const document = parseHTML("<html><body></body></html>").document as unknown as Document;
 
 export const looks: CopyLooks = {
-  renderView: (view) => `<p>${htmlText(view.kind === "answer" ? view.finding.sentence : view.kind)}</p>`,
+  renderView: (view, drawing) => `<p>${htmlText(view.kind === "answer" ? view.finding.sentence : view.kind)}</p>${drawing ? markupOfDrawing(drawing) : ""}`,
   renderProse: (markdown) => `<p>${htmlText(markdown)}</p>`,
-  drawPicture: (picture) => pictureMarkup(picture, document),
+  drawPicture: (picture) => pictureDrawing(picture, document),
   readerScript: 'document.querySelector("h1");',
   readerStyle: ".dated-copy{margin:auto}",
 };
