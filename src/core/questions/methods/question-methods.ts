@@ -4,6 +4,7 @@ import { blandAltman } from "./bland-altman.ts";
 import { clusterRobust } from "./cluster-robust.ts";
 import { gamesHowell } from "./games-howell.ts";
 import { influence } from "./influence.ts";
+import { kruskalWallis } from "./kruskal-wallis.ts";
 import { multipleLeastSquares } from "./multiple-least-squares.ts";
 import { oneWayWelch } from "./one-way-welch.ts";
 import { ordinaryLeastSquares } from "./ordinary-least-squares.ts";
@@ -16,5 +17,5 @@ import { welchT } from "./welch-t.ts";
 /** The statistical methods, in the order in which they are shown. */
 export const questionMethods: readonly Method[] = [
   ordinaryLeastSquares, multipleLeastSquares, weightedLeastSquares, originLeastSquares, robustLeastSquares, clusterRobust, analysisOfCovariance, powerLaw, influence,
-  welchT, oneWayWelch, gamesHowell, blandAltman,
+  welchT, oneWayWelch, gamesHowell, kruskalWallis, blandAltman,
 ];
