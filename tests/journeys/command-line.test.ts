@@ -47,10 +47,15 @@ it("names the place of a misspelt column and still answers the other entries", (
   const file = join(folder, "misspelt.md");
   const text = readFileSync(join(folder, "stiffer-tops.md"), "utf8");
   const line = text.split("\n").findIndex((each) => each.startsWith("final_thickness against")) + 1;
-  writeFileSync(file, text.replace("final_thickness against stiffness_along", "final_thickness against stifness_along"));
+  writeFileSync(
+    file,
+    text.replace("final_thickness against stiffness_along", "final_thickness against stifness_along"),
+  );
   const check = thumbrule("check", file, "--json");
   expect(check.status).toBe(1);
-  const found = (json(check.out).problems as { line: number; code: string; suggestion?: string }[]).find((each) => each.line === line);
+  const found = (json(check.out).problems as { line: number; code: string; suggestion?: string }[]).find(
+    (each) => each.line === line,
+  );
   expect(found?.code).toBe("unknown-column");
   expect(found?.suggestion).toContain("stiffness_along");
   const report = json(thumbrule("report", file, "--json").out) as unknown as Reported;
@@ -67,7 +72,9 @@ it("says a file that is missing, an empty one and mm added to GPa, each with its
   expect(write("gone.md", records("records/gone.csv"))[0]?.code).toBe("missing-file");
   expect(write("empty.md", records("records/empty.csv"))[0]?.code).toBe("empty-file");
   expect(write("sum.md", "```value odd\n2 mm + 3 GPa\n```\n")[0]).toMatchObject({ code: "wrong-dimension", line: 6 });
-  expect(write("ring.md", "```value a\nb + 1 mm\n```\n\n```value b\na + 1 mm\n```\n").map((each) => each.code)).toContain("ring");
+  expect(
+    write("ring.md", "```value a\nb + 1 mm\n```\n\n```value b\na + 1 mm\n```\n").map((each) => each.code),
+  ).toContain("ring");
 });
 
 it("shares the same bytes twice, and verify notices any one byte", () => {
@@ -77,7 +84,15 @@ it("shares the same bytes twice, and verify notices any one byte", () => {
   const bytes = readFileSync(one);
   expect(bytes.equals(readFileSync(two))).toBe(true);
   expect(thumbrule("verify", one).status).toBe(0);
-  const places = [0, 20, bytes.length >> 2, bytes.length >> 1, (bytes.length * 3) >> 2, bytes.length - 2, bytes.length - 1];
+  const places = [
+    0,
+    20,
+    bytes.length >> 2,
+    bytes.length >> 1,
+    (bytes.length * 3) >> 2,
+    bytes.length - 2,
+    bytes.length - 1,
+  ];
   for (const at of places) {
     const changed = Buffer.from(bytes);
     changed[at] = (changed[at] ?? 0) ^ 1;

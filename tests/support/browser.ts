@@ -1,18 +1,38 @@
 // How tests find a browser: THUMBRULE_BROWSER, else the system's Chromium, else the one packed inside a development
 // dependency (x64 Linux), unpacked once under node_modules/.cache with its own font so that a bare machine can draw.
 import { spawnSync } from "node:child_process";
-import { accessSync, constants, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  accessSync,
+  constants,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { createRequire } from "node:module";
 import { delimiter, dirname, join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { brotliDecompressSync } from "node:zlib";
 
 export const BROWSER_FLAGS = [
-  "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync",
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
 ] as const;
 
-export type FoundBrowser = { readonly path: string; readonly source: "asked" | "system" | "packed"; readonly env: Readonly<Record<string, string>> };
+export type FoundBrowser = {
+  readonly path: string;
+  readonly source: "asked" | "system" | "packed";
+  readonly env: Readonly<Record<string, string>>;
+};
 
 const NAMES = ["chromium", "chromium-browser", "google-chrome-stable", "google-chrome"];
 const HELP = "Install Chromium (Debian: apt-get install chromium) or set THUMBRULE_BROWSER to a browser.";
@@ -50,7 +70,8 @@ function packedBrowser(cache: string): FoundBrowser {
   const path = join(home, "browser");
   const fonts = { FONTCONFIG_FILE: join(home, "fonts.conf") };
   const libraries = [join(home, "lib"), process.env.LD_LIBRARY_PATH].filter(Boolean).join(":");
-  for (const env of [fonts, { ...fonts, LD_LIBRARY_PATH: libraries }]) if (starts(path, env)) return { path, source: "packed", env };
+  for (const env of [fonts, { ...fonts, LD_LIBRARY_PATH: libraries }])
+    if (starts(path, env)) return { path, source: "packed", env };
   throw new Error(`The packed browser does not start on this machine. ${HELP}`);
 }
 

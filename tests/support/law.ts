@@ -11,6 +11,9 @@ export function law<T extends [unknown, ...unknown[]]>(
   runs = 200,
 ): void {
   it(`${sentence} (seed ${seed})`, () => {
-    fc.assert(fc.property(...(arbitraries as unknown as [fc.Arbitrary<unknown>]), holds as (value: unknown) => void), { seed, numRuns: runs });
+    fc.assert(fc.property(...(arbitraries as unknown as [fc.Arbitrary<unknown>]), holds as (value: unknown) => void), {
+      seed,
+      numRuns: runs,
+    });
   });
 }

@@ -3,7 +3,16 @@ import type { Drawing, ProseNode } from "../../src/core/base/index.ts";
 import type { PageData, PagePart } from "../../src/notebook/share/index.ts";
 import { sampleResult } from "./sample-result.ts";
 
-const prose: readonly ProseNode[] = [{ is: "paragraph", children: [{ is: "text", text: "Every top is planed until it " }, { is: "emphasis", children: [{ is: "text", text: "feels right" }] }, { is: "text", text: "." }] }];
+const prose: readonly ProseNode[] = [
+  {
+    is: "paragraph",
+    children: [
+      { is: "text", text: "Every top is planed until it " },
+      { is: "emphasis", children: [{ is: "text", text: "feels right" }] },
+      { is: "text", text: "." },
+    ],
+  },
+];
 
 /** A page with pictures drawn by `draw`; without it none are drawn. */
 export function samplePage(draw: (picture: never) => Drawing | null = () => null): PageData {
@@ -18,7 +27,13 @@ export function samplePage(draw: (picture: never) => Drawing | null = () => null
       text += `\n\`\`\`${entry.kind} ${entry.name}\n`;
       const { view } = entry;
       const picture = view.kind === "answer" && view.finding.kind !== "refused" ? view.finding.picture : undefined;
-      parts.push({ is: "entry", from: text.length, to: text.length + entry.asked.length, name: entry.name, drawing: picture === undefined ? null : draw(picture as never) });
+      parts.push({
+        is: "entry",
+        from: text.length,
+        to: text.length + entry.asked.length,
+        name: entry.name,
+        drawing: picture === undefined ? null : draw(picture as never),
+      });
       text += `${entry.asked}\n\`\`\`\n`;
     }
   }

@@ -25,21 +25,30 @@ export type Caution = { [C in CautionCode]: { readonly code: C; readonly facts: 
 
 /** The order of this catalogue is the order of gravity. */
 export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => string } = {
-  "across-contradicts-within": ({ group, across, within }) => `Across all records the slope ${across}; within each ${group} it ${within}. The difference between one ${group} and another makes the picture as a whole misleading.`,
-  "groups-explain-slope": ({ group }) => `Most of the slope across all records comes from differences between one ${group} and another.`,
+  "across-contradicts-within": ({ group, across, within }) =>
+    `Across all records the slope ${across}; within each ${group} it ${within}. The difference between one ${group} and another makes the picture as a whole misleading.`,
+  "groups-explain-slope": ({ group }) =>
+    `Most of the slope across all records comes from differences between one ${group} and another.`,
   "slopes-differ-by-group": ({ group }) => `The slope is not the same in each ${group}; one common slope hides that.`,
   "one-piece-carries-it": ({ piece, without }) => `${piece} carries much of this answer: without it, ${without}.`,
-  "few-records": ({ have, need }) => `This rests on ${have} records; with fewer than ${need} an answer can turn with the next instrument.`,
-  "shared-ancestor": ({ columns, ancestor }) => `${columns} were computed from the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
-  "pieces-share": ({ column, groups, records }) => `Pieces that share a ${column} are not separate evidence: ${records} records come from ${groups}.`,
-  "measurement-error-flattens": ({ column, share }) => `Measurement error of ${column} flattens the slope by about ${share}.`,
+  "few-records": ({ have, need }) =>
+    `This rests on ${have} records; with fewer than ${need} an answer can turn with the next instrument.`,
+  "shared-ancestor": ({ columns, ancestor }) =>
+    `${columns} were computed from the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
+  "pieces-share": ({ column, groups, records }) =>
+    `Pieces that share a ${column} are not separate evidence: ${records} records come from ${groups}.`,
+  "measurement-error-flattens": ({ column, share }) =>
+    `Measurement error of ${column} flattens the slope by about ${share}.`,
   "unequal-spread": ({ column }) => `The scatter grows or shrinks along ${column}; the interval allows for that.`,
   "not-straight": ({ column }) => `The records bend along ${column}; a straight line describes them only roughly.`,
   "not-normal": ({ column }) => `Some records of ${column} lie far outside what chance alone would scatter.`,
-  "beyond-records": ({ column, low, high }) => `The records of ${column} run from ${low} to ${high}; this looks beyond them.`,
-  "many-questions": ({ asked }) => `This is one of ${asked} questions asked of these records; one in twenty would look surprising by chance.`,
+  "beyond-records": ({ column, low, high }) =>
+    `The records of ${column} run from ${low} to ${high}; this looks beyond them.`,
+  "many-questions": ({ asked }) =>
+    `This is one of ${asked} questions asked of these records; one in twenty would look surprising by chance.`,
   "records-set-aside": ({ count }) => `${count} records take no part; the list says why.`,
-  "stated-after": ({ stated }) => `No instrument was finished after the rule was stated (${stated}), so nothing here is a test of it.`,
+  "stated-after": ({ stated }) =>
+    `No instrument was finished after the rule was stated (${stated}), so nothing here is a test of it.`,
   "rig-as-large-as-spread": ({ rig }) => `The repeatability of ${rig} is as large as the spread between pieces.`,
   "ambiguous-cells": ({ column, count }) => `${count} cells of ${column} can be read two ways and were left out.`,
 };

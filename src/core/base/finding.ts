@@ -8,13 +8,26 @@ import type { Source } from "./source.ts";
 import type { Trace } from "./trace.ts";
 
 /** Which kinds of answer there are. A new kind does not compile until every consumer has answered for it. */
-export type AnswerKind = "relation" | "comparison" | "agreement" | "prediction" | "ranking" | "words" | "verdict" | "rig";
+export type AnswerKind =
+  | "relation"
+  | "comparison"
+  | "agreement"
+  | "prediction"
+  | "ranking"
+  | "words"
+  | "verdict"
+  | "rig";
 
 /** The three words of a verdict. */
 export type Verdict = "kept" | "broken" | "cannot-tell";
 
 /** The method a finding used, and why it was chosen. */
-export type MethodUse = { readonly id: string; readonly name: string; readonly source: Source; readonly chosenBecause: string };
+export type MethodUse = {
+  readonly id: string;
+  readonly name: string;
+  readonly source: Source;
+  readonly chosenBecause: string;
+};
 
 /** A caution with its sentence, as it stands in a finding. */
 export type StatedCaution = Caution & { readonly sentence: string };

@@ -2,14 +2,26 @@
 import type { Outcome } from "./outcome.ts";
 import type { Source } from "./source.ts";
 
-export type InputSpec = { readonly kind: "quantity" | "quantities" | "label" | "labels" | "grades" | "number" | "text" | "choice" | "yes-no"; readonly dimension?: string; readonly optional?: true; readonly meaning: string };
+export type InputSpec = {
+  readonly kind: "quantity" | "quantities" | "label" | "labels" | "grades" | "number" | "text" | "choice" | "yes-no";
+  readonly dimension?: string;
+  readonly optional?: true;
+  readonly meaning: string;
+};
 export type FieldSpec = { readonly meaning: string; readonly dimension?: string };
 
 /** What the data must have before a method is run; checked by one function. */
-export type Needs = { readonly rows?: number; readonly groups?: number; readonly distinct?: Readonly<Record<string, number>>; readonly positive?: readonly string[] };
+export type Needs = {
+  readonly rows?: number;
+  readonly groups?: number;
+  readonly distinct?: Readonly<Record<string, number>>;
+  readonly positive?: readonly string[];
+};
 
 /** Inputs of a run: numbers in coherent SI, arrays of them (NaN for missing), texts and arrays of texts (null for missing). */
-export type MethodInputs = Readonly<Record<string, number | string | boolean | readonly number[] | Float64Array | readonly (string | null)[] | undefined>>;
+export type MethodInputs = Readonly<
+  Record<string, number | string | boolean | readonly number[] | Float64Array | readonly (string | null)[] | undefined>
+>;
 export type MethodFields = Readonly<Record<string, unknown>>;
 
 export type Method = {

@@ -1,5 +1,4 @@
-import type { Refusal } from "./refusals.ts";
-import { refusals } from "./refusals.ts";
+import type { Refusal, refusals } from "./refusals.ts";
 
 /** What a fallible function returns: the value, or a refusal that says what would be needed. */
 export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusal: Refusal };

@@ -33,7 +33,8 @@ export type ServiceProblem = { readonly code: ServiceProblemCode; readonly sente
 export const serviceProblems: { readonly [C in ServiceProblemCode]: (facts: Facts[C]) => string } = {
   "other-host": ({ port }) => `This answers at 127.0.0.1:${port} and localhost:${port} only.`,
   "other-site": () => "This was asked by another site, and only our own page may ask.",
-  "token-missing": () => "This page has not been opened with its full address. Open the address that was printed when the program started.",
+  "token-missing": () =>
+    "This page has not been opened with its full address. Open the address that was printed when the program started.",
   "token-wrong": () => "The address is not the one that was printed at this start. Open the printed address.",
   "not-here": () => "There is nothing at this address.",
   "method-not-allowed": () => "This address does not take such a request.",
@@ -44,11 +45,15 @@ export const serviceProblems: { readonly [C in ServiceProblemCode]: (facts: Fact
   "file-name-refused": () => "This is not the name of a file in this folder.",
   "file-not-text": ({ file }) => `${file} is not text in UTF-8. Save it as UTF-8 in a text editor and open it again.`,
   "file-too-large": ({ file, limit }) => `${file} is larger than ${limit}.`,
-  "stale-edit": ({ file }) => `${file} was changed by something else since it was opened here. Both versions are shown; nothing was written.`,
-  "disk-full": ({ file }) => `${file} was not saved: the disk is full. Your text is still here; make room and save again.`,
-  "not-permitted": ({ file }) => `${file} was not saved: it may not be written to. Your text is still here; allow writing and save again.`,
+  "stale-edit": ({ file }) =>
+    `${file} was changed by something else since it was opened here. Both versions are shown; nothing was written.`,
+  "disk-full": ({ file }) =>
+    `${file} was not saved: the disk is full. Your text is still here; make room and save again.`,
+  "not-permitted": ({ file }) =>
+    `${file} was not saved: it may not be written to. Your text is still here; allow writing and save again.`,
   "name-too-long": ({ file }) => `${file} was not saved: its name is too long for this disk.`,
-  "folder-gone": ({ file }) => `${file} was not saved: its folder is gone. Your text is still here; put the folder back and save again.`,
+  "folder-gone": ({ file }) =>
+    `${file} was not saved: its folder is gone. Your text is still here; put the folder back and save again.`,
   "not-saved": ({ file, reason }) => `${file} was not saved (${reason}). Your text is still here; try again.`,
   "date-missing": () => "A dated copy needs its date, as year-month-day.",
   "fault-of-ours": ({ id }) => `This is a fault of ours (${id}). What you wrote is still in the page.`,

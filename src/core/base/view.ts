@@ -24,12 +24,33 @@ export type View =
       readonly kind: "table";
       readonly caption: string;
       readonly columns: readonly GridColumn[];
-      readonly rows: readonly { readonly piece: string; readonly row: number; readonly setAside?: string; readonly cells: readonly GridCell[] }[];
+      readonly rows: readonly {
+        readonly piece: string;
+        readonly row: number;
+        readonly setAside?: string;
+        readonly cells: readonly GridCell[];
+      }[];
       readonly rowCount: number;
       readonly notes: readonly string[];
     }
   | { readonly kind: "picture"; readonly picture: Picture }
-  | { readonly kind: "slider"; readonly name: string; readonly value: number; readonly from: number; readonly to: number; readonly step: number; readonly unit: string }
-  | { readonly kind: "amount"; readonly name: string; readonly formula: string; readonly amount: string; readonly value: number | null; readonly unit: string; readonly trace: Trace }
+  | {
+      readonly kind: "slider";
+      readonly name: string;
+      readonly value: number;
+      readonly from: number;
+      readonly to: number;
+      readonly step: number;
+      readonly unit: string;
+    }
+  | {
+      readonly kind: "amount";
+      readonly name: string;
+      readonly formula: string;
+      readonly amount: string;
+      readonly value: number | null;
+      readonly unit: string;
+      readonly trace: Trace;
+    }
   | { readonly kind: "prose"; readonly text: string }
   | { readonly kind: "problem"; readonly problems: readonly Problem[] };

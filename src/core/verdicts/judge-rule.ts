@@ -1,11 +1,11 @@
 // A rule of thumb becomes a finding: judged on the instruments finished after it was stated, with those before shown beside it.
-import { type Caution, type Estimate, type Finding, refusals, type Refusal } from "../base/index.ts";
+import { type Caution, type Estimate, type Finding, type Refusal, refusals } from "../base/index.ts";
 import type { ColumnTable } from "../columns/index.ts";
 import { finding, questionMethods, refused } from "../questions/index.ts";
 import type { Judgement, JudgementOutcome } from "./judgement.ts";
 import type { ResolvedRule } from "./resolved-rule.ts";
-import { ruleKinds } from "./rules/rule-kinds.ts";
 import type { RuleInput } from "./rules/rule-input.ts";
+import { ruleKinds } from "./rules/rule-kinds.ts";
 import { statedBefore } from "./stated-before.ts";
 import { verdictMethods } from "./verdict-methods.ts";
 import { verdictSentence } from "./verdict-sentence.ts";
@@ -13,7 +13,8 @@ import { verdictSentence } from "./verdict-sentence.ts";
 const judge = (rule: ResolvedRule, input: RuleInput): JudgementOutcome =>
   (ruleKinds[rule.claims] as (rule: ResolvedRule, input: RuleInput) => JudgementOutcome)(rule, input);
 
-const reason = (refusal: Refusal): string => (refusals[refusal.code] as (facts: Refusal["facts"]) => string)(refusal.facts);
+const reason = (refusal: Refusal): string =>
+  (refusals[refusal.code] as (facts: Refusal["facts"]) => string)(refusal.facts);
 
 /** The estimates of the records before, named as such, after those of the test. */
 const earlierEstimates = (earlier: Judgement | null): readonly Estimate[] =>
@@ -33,7 +34,15 @@ const intervalMethod = {
  * `rule.mask` keeps rows with 1. `asked` is the number of questions asked of the table so far, this one included, at least 1.
  * Returns a finding of kind "verdict", or a refusal when no record at all can be judged. Never non-finite numbers.
  */
-export function judgeRule({ table, rule, asked }: { readonly table: ColumnTable; readonly rule: ResolvedRule; readonly asked: number }): Finding {
+export function judgeRule({
+  table,
+  rule,
+  asked,
+}: {
+  readonly table: ColumnTable;
+  readonly rule: ResolvedRule;
+  readonly asked: number;
+}): Finding {
   const split = statedBefore(table, rule.stated?.day ?? null, rule.mask);
   const test = judge(rule, { table, mask: split.dated ? split.after : split.before, asked });
   const earlier = split.dated ? judge(rule, { table, mask: split.before, asked }) : null;
@@ -42,7 +51,8 @@ export function judgeRule({ table, rule, asked }: { readonly table: ColumnTable;
   const before = earlier?.ok ? earlier.value : null;
   const shown = judged ?? before;
   const cautions: Caution[] = [...(judged?.cautions ?? [])];
-  if (rule.stated && (!split.dated || !split.after.includes(1))) cautions.push({ code: "stated-after", facts: { stated: rule.stated.text } });
+  if (rule.stated && (!split.dated || !split.after.includes(1)))
+    cautions.push({ code: "stated-after", facts: { stated: rule.stated.text } });
   return finding({
     kind: "verdict",
     table,
@@ -60,7 +70,9 @@ export function judgeRule({ table, rule, asked }: { readonly table: ColumnTable;
     checks: judged?.checks ?? [],
     cautions,
     method: [...questionMethods, ...verdictMethods].find((method) => method.id === shown?.methodId) ?? intervalMethod,
-    chosenBecause: split.dated ? "a rule is tested on what was finished after it was stated" : "every record is used: nothing says which came after the rule",
+    chosenBecause: split.dated
+      ? "a rule is tested on what was finished after it was stated"
+      : "every record is used: nothing says which came after the rule",
     columns: shown?.columns ?? [],
   });
 }

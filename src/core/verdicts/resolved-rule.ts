@@ -16,11 +16,38 @@ export type RuleClaim =
       /** In the unit of Y (over the middle half of X) or of Y per X. */
       readonly byAtLeast: (RuleAmount & { readonly per: "slope" | "middle-half" }) | null;
     }
-  | { readonly claims: "holds"; readonly when: Condition; readonly expect: Condition; readonly atLeast: { readonly hold: number; readonly of: number } | null }
-  | { readonly claims: "stays-within"; readonly y: QuantityColumn; readonly of: QuantityColumn; readonly tolerance: RuleAmount }
-  | { readonly claims: "give-or-take"; readonly y: QuantityColumn; readonly of: QuantityColumn; readonly tolerance: RuleAmount }
-  | { readonly claims: "has-more"; readonly groups: LabelColumn | GradeColumn; readonly more: string; readonly less: string; readonly y: QuantityColumn; readonly byAtLeast: RuleAmount | null }
-  | { readonly claims: "same-within"; readonly a: QuantityColumn; readonly b: QuantityColumn; readonly tolerance: RuleAmount };
+  | {
+      readonly claims: "holds";
+      readonly when: Condition;
+      readonly expect: Condition;
+      readonly atLeast: { readonly hold: number; readonly of: number } | null;
+    }
+  | {
+      readonly claims: "stays-within";
+      readonly y: QuantityColumn;
+      readonly of: QuantityColumn;
+      readonly tolerance: RuleAmount;
+    }
+  | {
+      readonly claims: "give-or-take";
+      readonly y: QuantityColumn;
+      readonly of: QuantityColumn;
+      readonly tolerance: RuleAmount;
+    }
+  | {
+      readonly claims: "has-more";
+      readonly groups: LabelColumn | GradeColumn;
+      readonly more: string;
+      readonly less: string;
+      readonly y: QuantityColumn;
+      readonly byAtLeast: RuleAmount | null;
+    }
+  | {
+      readonly claims: "same-within";
+      readonly a: QuantityColumn;
+      readonly b: QuantityColumn;
+      readonly tolerance: RuleAmount;
+    };
 
 /** `has-more` with "less" arrives with its two groups swapped, so that `more` always claims the larger mean. */
 export type ResolvedRule = RuleClaim & {

@@ -18,7 +18,8 @@ export function statedBefore(table: ColumnTable, statedDay: number | null, mask:
   const before = new Uint8Array(table.rowCount);
   for (let row = 0; row < table.rowCount; row++) {
     if (mask && mask[row] !== 1) continue;
-    const later = dated && finished?.kind === "date" && statedDay !== null && (finished.days[row] ?? Number.NaN) > statedDay;
+    const later =
+      dated && finished?.kind === "date" && statedDay !== null && (finished.days[row] ?? Number.NaN) > statedDay;
     (later ? after : before)[row] = 1;
   }
   return { after, before, dated };

@@ -2,7 +2,11 @@
 import type { Verdict } from "../base/index.ts";
 import type { Judgement } from "./judgement.ts";
 
-export const verdictWords: { readonly [V in Verdict]: string } = { kept: "Kept", broken: "Broken", "cannot-tell": "Can't tell yet" };
+export const verdictWords: { readonly [V in Verdict]: string } = {
+  kept: "Kept",
+  broken: "Broken",
+  "cannot-tell": "Can't tell yet",
+};
 
 export type VerdictParts = {
   readonly verdict: Verdict;
@@ -16,14 +20,16 @@ export type VerdictParts = {
   readonly statedText: string | null;
 };
 
-const needed = (more: number) => (more === 1 ? "About one more like these would tell." : `About ${more} more like these would tell.`);
+const needed = (more: number) =>
+  more === 1 ? "About one more like these would tell." : `About ${more} more like these would tell.`;
 
 export function verdictSentence(parts: VerdictParts): string {
   const since = parts.statedText === null ? "" : ` since it was stated (${parts.statedText})`;
   const shown = parts.test ? `${parts.test.shows}${since}` : `${(parts.noTest ?? "").replace(/\.$/, "")}${since}`;
   const lines = [`${verdictWords[parts.verdict]}: ${shown}.`];
   if (parts.verdict === "cannot-tell" && parts.test?.more) lines.push(needed(parts.test.more));
-  else if (parts.verdict === "cannot-tell" && parts.test) lines.push("The records stand so near the line that more of the same would hardly settle it.");
+  else if (parts.verdict === "cannot-tell" && parts.test)
+    lines.push("The records stand so near the line that more of the same would hardly settle it.");
   if (parts.earlier && parts.statedText !== null) lines.push(`In the records up to then, ${parts.earlier.shows}.`);
   return lines.join(" ");
 }

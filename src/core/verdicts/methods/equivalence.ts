@@ -3,7 +3,11 @@ import { tQuantile, tUpperTail } from "../../numerics/index.ts";
 import { groupMoments, welchDifference } from "../../questions/index.ts";
 
 /** Mean of the differences with its standard error and degrees of freedom. */
-export type MeanDifference = { readonly difference: number; readonly standardError: number; readonly degreesOfFreedom: number };
+export type MeanDifference = {
+  readonly difference: number;
+  readonly standardError: number;
+  readonly degreesOfFreedom: number;
+};
 
 /**
  * Welch's difference of two means: mean(a) − mean(b), se² = va/na + vb/nb, with the degrees of freedom of Satterthwaite.
@@ -20,12 +24,16 @@ export function meanDifference(a: ArrayLike<number>, b: ArrayLike<number>): Outc
 }
 
 /** Interval of a mean difference at a level: difference ± t(1/2 + level/2) · standard error. */
-export function differenceInterval(found: MeanDifference, level: number): { readonly low: number; readonly high: number } {
+export function differenceInterval(
+  found: MeanDifference,
+  level: number,
+): { readonly low: number; readonly high: number } {
   const half = tQuantile(0.5 + level / 2, found.degreesOfFreedom) * found.standardError;
   return { low: found.difference - half, high: found.difference + half };
 }
 
-const numbers = (value: unknown) => Float64Array.from((value ?? []) as ArrayLike<number>).filter((each) => Number.isFinite(each));
+const numbers = (value: unknown) =>
+  Float64Array.from((value ?? []) as ArrayLike<number>).filter((each) => Number.isFinite(each));
 
 export const equivalence = {
   id: "equivalence",
@@ -52,8 +60,10 @@ export const equivalence = {
   run: (inputs) => {
     const margin = inputs.margin;
     const alpha = typeof inputs.alpha === "number" ? inputs.alpha : 0.05;
-    if (typeof margin !== "number" || !(margin > 0)) return declined("out-of-domain", { name: "margin", needed: "an amount above zero" });
-    if (!(alpha > 0 && alpha < 0.5)) return declined("out-of-domain", { name: "alpha", needed: "a number between 0 and 0.5" });
+    if (typeof margin !== "number" || !(margin > 0))
+      return declined("out-of-domain", { name: "margin", needed: "an amount above zero" });
+    if (!(alpha > 0 && alpha < 0.5))
+      return declined("out-of-domain", { name: "alpha", needed: "a number between 0 and 0.5" });
     const found = meanDifference(numbers(inputs.a), numbers(inputs.b));
     if (!found.ok) return found;
     const { difference, standardError, degreesOfFreedom } = found.value;

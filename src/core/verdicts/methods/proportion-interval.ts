@@ -47,18 +47,23 @@ type Counts = { readonly k: readonly number[]; readonly n: readonly number[]; re
 
 /** Takes one `k` and `n` or a list of each. */
 function counts(k: unknown, n: unknown, level: unknown): Outcome<Counts> {
-  const list = (value: unknown) => (typeof value === "number" ? [value] : [...((value ?? []) as ArrayLike<number> & Iterable<number>)]);
+  const list = (value: unknown) =>
+    typeof value === "number" ? [value] : [...((value ?? []) as ArrayLike<number> & Iterable<number>)];
   const ks = list(k);
   const ns = list(n);
   const wanted = typeof level === "number" ? level : 0.95;
-  if (ks.length === 0 || ks.length !== ns.length) return declined("out-of-domain", { name: "k", needed: "one count of successes for each number of trials" });
+  if (ks.length === 0 || ks.length !== ns.length)
+    return declined("out-of-domain", { name: "k", needed: "one count of successes for each number of trials" });
   for (let i = 0; i < ks.length; i++) {
     const held = ks[i] ?? Number.NaN;
     const tried = ns[i] ?? Number.NaN;
-    if (!(tried >= 1) || !Number.isInteger(tried)) return declined("too-few-records", { have: Number.isFinite(tried) ? tried : 0, need: 1 });
-    if (!(held >= 0 && held <= tried) || !Number.isInteger(held)) return declined("out-of-domain", { name: "k", needed: "a whole number from 0 to n" });
+    if (!(tried >= 1) || !Number.isInteger(tried))
+      return declined("too-few-records", { have: Number.isFinite(tried) ? tried : 0, need: 1 });
+    if (!(held >= 0 && held <= tried) || !Number.isInteger(held))
+      return declined("out-of-domain", { name: "k", needed: "a whole number from 0 to n" });
   }
-  if (!(wanted > 0 && wanted < 1)) return declined("out-of-domain", { name: "level", needed: "a number between 0 and 1" });
+  if (!(wanted > 0 && wanted < 1))
+    return declined("out-of-domain", { name: "level", needed: "a number between 0 and 1" });
   return succeeded({ k: ks, n: ns, level: wanted });
 }
 
@@ -81,7 +86,10 @@ export const proportionInterval = {
     jeffreys_low: { meaning: "lower end, Jeffreys" },
     jeffreys_high: { meaning: "upper end, Jeffreys" },
   },
-  source: { citation: "Wilson (1927), J. Am. Stat. Assoc. 22, 209–212; Brown, Cai and DasGupta (2001), Stat. Sci. 16, 101–133", basis: "published" },
+  source: {
+    citation: "Wilson (1927), J. Am. Stat. Assoc. 22, 209–212; Brown, Cai and DasGupta (2001), Stat. Sci. 16, 101–133",
+    basis: "published",
+  },
   run: (inputs) => {
     const given = counts(inputs.k, inputs.n, inputs.level);
     if (!given.ok) return given;

@@ -48,7 +48,14 @@ export function judgeHolds(rule: Holds, input: RuleInput): JudgementOutcome {
   const against = rule.atLeast
     ? `the rule asks for ${rule.atLeast.hold} of ${rule.atLeast.of}`
     : `it holds in ${otherwise.held} of ${otherwise.tried} of the others anyway`;
-  const estimate: Estimate = { name: `share in which ${rule.expect.words}`, value: share.estimate, low: share.low, high: share.high, level: LEVEL, unit: "1" };
+  const estimate: Estimate = {
+    name: `share in which ${rule.expect.words}`,
+    value: share.estimate,
+    low: share.low,
+    high: share.high,
+    level: LEVEL,
+    unit: "1",
+  };
   return succeeded({
     verdict,
     shows: `it held in ${held} of ${tried} (${percent(share.low)} to ${percent(share.high)}), where ${against}`,

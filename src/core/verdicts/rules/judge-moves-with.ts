@@ -14,7 +14,9 @@ type MovesWith = Extract<ResolvedRule, { claims: "moves-with" }>;
 function claimedSlope(rule: MovesWith, { table, mask }: RuleInput): number {
   if (!rule.byAtLeast) return 0;
   if (rule.byAtLeast.per === "slope") return Math.abs(rule.byAtLeast.value);
-  const there = rule.x.values.filter((value, row) => mask[row] === 1 && !table.leftOut.has(row) && Number.isFinite(value));
+  const there = rule.x.values.filter(
+    (value, row) => mask[row] === 1 && !table.leftOut.has(row) && Number.isFinite(value),
+  );
   const middleHalf = quantile(there, 0.75) - quantile(there, 0.25);
   return middleHalf > 0 ? Math.abs(rule.byAtLeast.value) / middleHalf : 0;
 }
@@ -32,7 +34,8 @@ export function judgeMovesWith(rule: MovesWith, input: RuleInput): JudgementOutc
     by: null,
     asked: input.asked,
   });
-  if (relation.kind === "refused") return { ok: false, refusal: { code: relation.code, facts: relation.facts } as never };
+  if (relation.kind === "refused")
+    return { ok: false, refusal: { code: relation.code, facts: relation.facts } as never };
   const slope = relation.estimate[0];
   if (!slope) return declined("not-finite", { name: "the slope" });
   const direction = rule.xMoves === rule.yMoves ? 1 : -1;

@@ -19,10 +19,21 @@ export function judgeWithin(rule: Within, input: RuleInput): JudgementOutcome {
   if (used.length < 1) return declined("too-few-records", { have: 0, need: 1 });
   const inside = differences.filter((difference) => Math.abs(difference) <= rule.tolerance.value * (1 + 1e-12)).length;
   const share = wilsonInterval(inside, used.length, LEVEL);
-  const { verdict, more } = judgedInterval({ value: share.estimate, low: share.low, high: share.high }, CLAIMED[rule.claims], used.length);
+  const { verdict, more } = judgedInterval(
+    { value: share.estimate, low: share.low, high: share.high },
+    CLAIMED[rule.claims],
+    used.length,
+  );
   const tolerance = amountInWords(rule.tolerance.value / scaleFactor(rule.tolerance.unit), null, rule.tolerance.unit);
   const furthest = differences.reduce((most, difference) => Math.max(most, Math.abs(difference)), 0);
-  const estimate: Estimate = { name: `share within ${tolerance}`, value: share.estimate, low: share.low, high: share.high, level: LEVEL, unit: "1" };
+  const estimate: Estimate = {
+    name: `share within ${tolerance}`,
+    value: share.estimate,
+    low: share.low,
+    high: share.high,
+    level: LEVEL,
+    unit: "1",
+  };
   return succeeded({
     verdict,
     shows: `${inside} of ${used.length} lie within ${tolerance}, the furthest ${amountInWords(furthest / scaleFactor(rule.tolerance.unit), null, rule.tolerance.unit)} away`,

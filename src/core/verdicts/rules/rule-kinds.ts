@@ -7,7 +7,10 @@ import { judgeSameWithin } from "./judge-same-within.ts";
 import { judgeWithin } from "./judge-within.ts";
 import type { RuleInput } from "./rule-input.ts";
 
-type Judge<C extends ResolvedRule["claims"]> = (rule: Extract<ResolvedRule, { claims: C }>, input: RuleInput) => JudgementOutcome;
+type Judge<C extends ResolvedRule["claims"]> = (
+  rule: Extract<ResolvedRule, { claims: C }>,
+  input: RuleInput,
+) => JudgementOutcome;
 
 /** How each kind of rule is judged on a set of rows. A new kind does not compile until it stands here. */
 export const ruleKinds: { readonly [C in ResolvedRule["claims"]]: Judge<C> } = {

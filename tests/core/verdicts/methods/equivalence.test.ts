@@ -16,5 +16,8 @@ it.each(["equivalence-yes", "equivalence-cant-tell"])("agrees with R on %s", (na
 });
 
 it("refuses two groups that do not vary", () => {
-  expect(equivalence.run({ a: [1, 1], b: [2, 2], margin: 1 })).toMatchObject({ ok: false, refusal: { code: "no-spread" } });
+  expect(equivalence.run({ a: [1, 1], b: [2, 2], margin: 1 })).toMatchObject({
+    ok: false,
+    refusal: { code: "no-spread" },
+  });
 });
