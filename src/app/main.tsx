@@ -2,13 +2,16 @@
 import "./styles/whole-page.css";
 import { effect } from "@preact/signals";
 import { render } from "preact";
-import { Page } from "./page.tsx";
 import { openForPrint } from "./open-for-print.ts";
+import { Page } from "./page.tsx";
 import { api } from "./state/api.ts";
 import { pageState } from "./state/page-state.ts";
 
-const state = pageState(api("The program that serves this page does not answer. What you wrote stays here; start it again and save."));
-const loadEditor = async (input: Parameters<typeof import("./editor/code-editor.ts").codeEditor>[0]) => (await import("./editor/code-editor.ts")).codeEditor(input);
+const state = pageState(
+  api("The program that serves this page does not answer. What you wrote stays here; start it again and save."),
+);
+const loadEditor = async (input: Parameters<typeof import("./editor/code-editor.ts").codeEditor>[0]) =>
+  (await import("./editor/code-editor.ts")).codeEditor(input);
 const today = new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 
 async function keep(date: string, without: readonly string[]): Promise<void> {
@@ -33,7 +36,12 @@ async function follow(): Promise<void> {
 
 window.addEventListener("hashchange", () => void follow());
 window.addEventListener("keydown", (event) => {
-  const writing = event.composedPath().some((target) => target instanceof HTMLElement && (target.isContentEditable || /^(input|textarea)$/i.test(target.tagName)));
+  const writing = event
+    .composedPath()
+    .some(
+      (target) =>
+        target instanceof HTMLElement && (target.isContentEditable || /^(input|textarea)$/i.test(target.tagName)),
+    );
   if (writing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
   event.preventDefault();
   void (event.shiftKey ? state.redo() : state.undo());
@@ -47,13 +55,19 @@ effect(() => {
 });
 
 const root = document.getElementById("root");
-if (root !== null) render(<Page state={state} today={today} loadEditor={loadEditor} keep={(date, without) => void keep(date, without)} />, root);
+if (root !== null)
+  render(
+    <Page state={state} today={today} loadEditor={loadEditor} keep={(date, without) => void keep(date, without)} />,
+    root,
+  );
 void follow();
 // A hidden page gives its stream back: a browser has few connections for one place.
 let stop: (() => void) | null = null;
 const listen = () => {
-  if (document.hidden) stop = (stop?.(), null);
-  else stop ??= api("").watch((file) => void state.changedOutside(file));
+  if (document.hidden) {
+    stop?.();
+    stop = null;
+  } else stop ??= api("").watch((file) => void state.changedOutside(file));
 };
 document.addEventListener("visibilitychange", listen);
 listen();

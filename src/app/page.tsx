@@ -1,7 +1,8 @@
 // The page put together: head, the notebook or the contents, foot. It takes state and draws; it fetches nothing.
-import type { PageState } from "./state/page-state.ts";
+
 import type { CodeEditor, EditorInput } from "./editor/code-editor.ts";
 import { SentenceEditor } from "./editor/sentence-editor.tsx";
+import type { PageState } from "./state/page-state.ts";
 import { ConflictView } from "./views/conflict-view.tsx";
 import { ContentsView } from "./views/contents-view.tsx";
 import { NotebookView } from "./views/notebook-view.tsx";
@@ -17,11 +18,17 @@ export type PageProps = {
 
 const Head = ({ state, today, keep }: PageProps) => (
   <header class="page-head">
-    <nav aria-label="Notebooks"><a href="#contents">Contents</a></nav>
+    <nav aria-label="Notebooks">
+      <a href="#contents">Contents</a>
+    </nav>
     {state.shown.value !== null && (
       <>
-        <button type="button" disabled={!state.canUndo.value} onClick={() => void state.undo()}>Undo</button>
-        <button type="button" disabled={!state.canRedo.value} onClick={() => void state.redo()}>Redo</button>
+        <button type="button" disabled={!state.canUndo.value} onClick={() => void state.undo()}>
+          Undo
+        </button>
+        <button type="button" disabled={!state.canRedo.value} onClick={() => void state.redo()}>
+          Redo
+        </button>
         <ShareForm today={today} share={keep} />
       </>
     )}
@@ -29,8 +36,14 @@ const Head = ({ state, today, keep }: PageProps) => (
 );
 
 /** The names that a sentence may use. */
-const namesOf = (state: PageState) =>
-  [...new Set((state.shown.value?.result.entries ?? []).flatMap((entry) => [...(entry.view.kind === "table" ? entry.view.columns.map((column) => column.name) : []), entry.name]))];
+const namesOf = (state: PageState) => [
+  ...new Set(
+    (state.shown.value?.result.entries ?? []).flatMap((entry) => [
+      ...(entry.view.kind === "table" ? entry.view.columns.map((column) => column.name) : []),
+      entry.name,
+    ]),
+  ),
+];
 
 const Editor = ({ state, loadEditor }: PageProps) => {
   const data = state.shown.value;
@@ -59,12 +72,21 @@ const Foot = () => (
     <details>
       <summary>Keys</summary>
       <ul>
-        <li><kbd>Tab</kbd> moves to the next sentence, <kbd>Enter</kbd> opens it as text</li>
-        <li><kbd>Ctrl</kbd> or <kbd>⌘</kbd> with <kbd>Enter</kbd> saves, <kbd>Escape</kbd> leaves it as it was</li>
-        <li><kbd>Ctrl</kbd> or <kbd>⌘</kbd> with <kbd>Z</kbd> undoes, with <kbd>Shift</kbd> too does again</li>
+        <li>
+          <kbd>Tab</kbd> moves to the next sentence, <kbd>Enter</kbd> opens it as text
+        </li>
+        <li>
+          <kbd>Ctrl</kbd> or <kbd>Cmd</kbd> with <kbd>Enter</kbd> saves, <kbd>Escape</kbd> leaves it as it was
+        </li>
+        <li>
+          <kbd>Ctrl</kbd> or <kbd>Cmd</kbd> with <kbd>Z</kbd> undoes, with <kbd>Shift</kbd> too does again
+        </li>
       </ul>
     </details>
-    <p>Wood dust, solvents and sharp tools can hurt, and some woods are protected: follow your local codes and licensed practice.</p>
+    <p>
+      Wood dust, solvents and sharp tools can hurt, and some woods are protected: follow your local codes and licensed
+      practice.
+    </p>
   </footer>
 );
 
@@ -74,17 +96,34 @@ export const Page = (props: PageProps) => {
   const [data, conflict] = [state.shown.value, state.conflict.value];
   return (
     <div class="sheet">
-      <a class="skip" href="#main">To the answers</a>
+      <a class="skip" href="#main">
+        To the answers
+      </a>
       <Head {...props} />
       <StatusLine message={state.message.value} troubles={state.troubles.value} unsaved={state.unsaved.value} />
       <main id="main" tabIndex={-1}>
         {conflict !== null && data !== null && (
-          <ConflictView file={data.file} yours={conflict.yours} theirs={conflict.theirs.text} keepMine={() => void state.keepMine()} takeTheirs={state.takeTheirs} />
+          <ConflictView
+            file={data.file}
+            yours={conflict.yours}
+            theirs={conflict.theirs.text}
+            keepMine={() => void state.keepMine()}
+            takeTheirs={state.takeTheirs}
+          />
         )}
         {data === null ? (
           <ContentsView notebooks={state.listing.value} />
         ) : (
-          <NotebookView data={data} writing={{ part: state.editing.value, edit: state.edit, turn: state.turn, add: (kind) => void state.add(kind), editor: <Editor {...props} /> }} />
+          <NotebookView
+            data={data}
+            writing={{
+              part: state.editing.value,
+              edit: state.edit,
+              turn: state.turn,
+              add: (kind) => void state.add(kind),
+              editor: <Editor {...props} />,
+            }}
+          />
         )}
       </main>
       <Foot />

@@ -44,13 +44,20 @@ export function createApp({ workspace, files, port, secrets, log, faultId }: App
   app.all("*", (context) => {
     if (context.req.method !== "GET") return refuse(405, serviceProblem("method-not-allowed", {}));
     const file = files.get(new URL(context.req.url).pathname);
-    return file === undefined ? refuse(404, serviceProblem("not-here", {})) : fileAnswer(file, context.req.header("accept-encoding") ?? "");
+    return file === undefined
+      ? refuse(404, serviceProblem("not-here", {}))
+      : fileAnswer(file, context.req.header("accept-encoding") ?? "");
   });
   return { fetch: (request, env) => app.fetch(request, env) };
 }
 
 function fileAnswer(file: AppFile, accepts: string): Response {
   const gzip = accepts.includes("gzip");
-  const headers = { "content-type": file.type, "cache-control": file.lasting ? "private, max-age=31536000, immutable" : "no-store" };
-  return new Response(gzip ? file.gzip : file.bytes, { headers: gzip ? { ...headers, "content-encoding": "gzip" } : headers });
+  const headers = {
+    "content-type": file.type,
+    "cache-control": file.lasting ? "private, max-age=31536000, immutable" : "no-store",
+  };
+  return new Response(gzip ? file.gzip : file.bytes, {
+    headers: gzip ? { ...headers, "content-encoding": "gzip" } : headers,
+  });
 }

@@ -35,19 +35,36 @@ export async function startServer(folder: string, options: ServerOptions): Promi
   const secrets = { token: secret(), cookie: secret() };
   let app: App | null = null;
   const server: Server = createServer(
-    { headersTimeout: LIMITS.headers, requestTimeout: LIMITS.body, keepAliveTimeout: LIMITS.idle, connectionsCheckingInterval: 1_000, maxHeaderSize: LIMITS.headerBytes },
-    getRequestListener((request, env) => app?.fetch(request, env) ?? new Response(null, { status: 503 }), { overrideGlobalObjects: false }),
+    {
+      headersTimeout: LIMITS.headers,
+      requestTimeout: LIMITS.body,
+      keepAliveTimeout: LIMITS.idle,
+      connectionsCheckingInterval: 1_000,
+      maxHeaderSize: LIMITS.headerBytes,
+    },
+    getRequestListener((request, env) => app?.fetch(request, env) ?? new Response(null, { status: 503 }), {
+      overrideGlobalObjects: false,
+    }),
   );
   boundedConnections(server, LIMITS.most);
-  server.on("clientError", (_, socket) => void (socket.writable ? socket.end("HTTP/1.1 400 Bad Request\r\nConnection: close\r\n\r\n") : socket.destroy()));
+  server.on(
+    "clientError",
+    (_, socket) =>
+      void (socket.writable ? socket.end("HTTP/1.1 400 Bad Request\r\nConnection: close\r\n\r\n") : socket.destroy()),
+  );
   await new Promise<void>((listening, failed) => {
     server.once("error", failed);
     server.listen(options.port ?? 0, "127.0.0.1", listening);
   });
   const { port } = server.address() as AddressInfo;
-  const log = (id: string, failure: unknown) => options.log(`${id} ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
+  const log = (id: string, failure: unknown) =>
+    options.log(`${id} ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
   app = createApp({ workspace, files, port, secrets, log, faultId: () => randomBytes(4).toString("hex") });
-  return { port, url: `http://127.0.0.1:${port}/?token=${secrets.token}`, close: () => closed(server, workspace.close) };
+  return {
+    port,
+    url: `http://127.0.0.1:${port}/?token=${secrets.token}`,
+    close: () => closed(server, workspace.close),
+  };
 }
 
 async function closed(server: Server, closeWorkspace: () => Promise<void>): Promise<void> {

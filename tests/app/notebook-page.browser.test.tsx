@@ -19,7 +19,10 @@ async function opened() {
     notebooks: async () => ({ ok: true, value: [{ file: "tops.md", title: "Tops", written: "2026-03-14" }] }),
     open: async () => ({ ok: true, value: sample }),
     preview: async (_, text) => ({ ok: true, value: { ...sample, text } }),
-    save: async (_, text) => (saved.push(text), { ok: true, value: { ...sample, text } }),
+    save: async (_, text) => {
+      saved.push(text);
+      return { ok: true, value: { ...sample, text } };
+    },
     share: async () => ({ ok: true, value: new Blob() }),
     watch: () => () => undefined,
   };
@@ -41,7 +44,8 @@ afterEach(() => {
   document.documentElement.style.colorScheme = "";
 });
 
-const faults = async (root: Element) => (await axe.run(root)).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+const faults = async (root: Element) =>
+  (await axe.run(root)).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
 
 it.each(["light", "dark"])("has no fault that a checker of accessibility finds, %s", async (scheme) => {
   const { state, root } = await opened();
@@ -69,7 +73,10 @@ it("says each verdict by a word and a shape", async () => {
   const { state, root } = await opened();
   await state.open("tops.md");
   await vi.waitFor(() => expect(root.querySelectorAll(".verdict-mark")).toHaveLength(3));
-  const marks = [...root.querySelectorAll(".verdict-mark")].map((mark) => [mark.textContent?.trim(), mark.querySelector("svg")?.innerHTML]);
+  const marks = [...root.querySelectorAll(".verdict-mark")].map((mark) => [
+    mark.textContent?.trim(),
+    mark.querySelector("svg")?.innerHTML,
+  ]);
   expect(marks.map(([word]) => word)).toEqual(["Kept", "Broken", "Can’t tell yet"]);
   expect(new Set(marks.map(([, shape]) => shape)).size).toBe(3);
 });

@@ -33,13 +33,20 @@ const look = EditorView.theme({
   ".cm-content": { fontFamily: "var(--written)", fontSize: "var(--size-small)", caretColor: "var(--ink)" },
   ".cm-cursor": { borderLeftColor: "var(--ink)" },
   ".cm-tooltip": { backgroundColor: "var(--paper)", color: "var(--ink)", border: "1px solid var(--rule-strong)" },
-  ".cm-tooltip-autocomplete ul li[aria-selected]": { backgroundColor: "var(--paper-sunk)", color: "var(--ink)", outline: "1px solid var(--focus)" },
+  ".cm-tooltip-autocomplete ul li[aria-selected]": {
+    backgroundColor: "var(--paper-sunk)",
+    color: "var(--ink)",
+    outline: "1px solid var(--focus)",
+  },
 });
 
 /** Makes the editor inside a host element. */
 export function codeEditor({ host, text, kind, names, label, write, save, leave }: EditorInput): CodeEditor {
   const root = host.shadowRoot ?? host.attachShadow({ mode: "open" });
-  const acts = (action: () => void) => () => (action(), true);
+  const acts = (action: () => void) => () => {
+    action();
+    return true;
+  };
   const view = new EditorView({
     parent: root,
     root,
@@ -47,7 +54,14 @@ export function codeEditor({ host, text, kind, names, label, write, save, leave 
       doc: text,
       extensions: [
         history(),
-        keymap.of([{ key: "Mod-Enter", run: acts(save) }, { key: "Mod-s", run: acts(save), preventDefault: true }, ...completionKeymap, { key: "Escape", run: acts(leave) }, ...defaultKeymap, ...historyKeymap]),
+        keymap.of([
+          { key: "Mod-Enter", run: acts(save) },
+          { key: "Mod-s", run: acts(save), preventDefault: true },
+          ...completionKeymap,
+          { key: "Escape", run: acts(leave) },
+          ...defaultKeymap,
+          ...historyKeymap,
+        ]),
         autocompletion(),
         sentenceLanguage(kind, names),
         EditorView.lineWrapping,
@@ -65,7 +79,9 @@ export function codeEditor({ host, text, kind, names, label, write, save, leave 
       const focused = (field.getRootNode() as Document).activeElement === field;
       if (field.value !== text) view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: field.value } });
       const [anchor, head] = focused ? [field.selectionStart, field.selectionEnd] : [0, 0];
-      view.dispatch({ selection: { anchor: Math.min(anchor, view.state.doc.length), head: Math.min(head, view.state.doc.length) } });
+      view.dispatch({
+        selection: { anchor: Math.min(anchor, view.state.doc.length), head: Math.min(head, view.state.doc.length) },
+      });
       field.hidden = true;
       if (focused) view.focus();
     },
@@ -76,7 +92,14 @@ export function codeEditor({ host, text, kind, names, label, write, save, leave 
         if (number < 1 || number > doc.lines) return [];
         const place = doc.line(number);
         const from = Math.min(place.from + problem.column - 1, place.to);
-        return [{ from, to: Math.min(Math.max(from + problem.length, from), doc.length), severity: "error" as const, message: problem.sentence }];
+        return [
+          {
+            from,
+            to: Math.min(Math.max(from + problem.length, from), doc.length),
+            severity: "error" as const,
+            message: problem.sentence,
+          },
+        ];
       });
       view.dispatch(setDiagnostics(view.state, marks));
     },

@@ -20,7 +20,18 @@ export type SentenceEditorProps = {
 };
 
 /** The editor of one part. */
-export const SentenceEditor = ({ name, kind, text, problems, line, names, write, save, leave, load }: SentenceEditorProps) => {
+export const SentenceEditor = ({
+  name,
+  kind,
+  text,
+  problems,
+  line,
+  names,
+  write,
+  save,
+  leave,
+  load,
+}: SentenceEditorProps) => {
   const host = useRef<HTMLDivElement>(null);
   const field = useRef<HTMLTextAreaElement>(null);
   const now = useRef({ write, save, leave });
@@ -31,7 +42,11 @@ export const SentenceEditor = ({ name, kind, text, problems, line, names, write,
     field.current?.focus();
     const place = host.current;
     let gone = false;
-    const actions = { write: (body: string) => now.current.write(body), save: () => now.current.save(), leave: () => now.current.leave() };
+    const actions = {
+      write: (body: string) => now.current.write(body),
+      save: () => now.current.save(),
+      leave: () => now.current.leave(),
+    };
     if (place !== null)
       void load({ host: place, text, kind, names, label: `Text of ${name}`, ...actions }).then((editor) => {
         if (gone) return editor.destroy();
@@ -50,11 +65,29 @@ export const SentenceEditor = ({ name, kind, text, problems, line, names, write,
   };
   return (
     <div class="sentence-editor">
-      <textarea ref={field} aria-label={`Text of ${name}`} rows={Math.max(2, text.split("\n").length)} spellcheck={kind === "prose"} onKeyDown={keys} onInput={(event) => write(event.currentTarget.value)}>{text}</textarea>
+      <textarea
+        ref={field}
+        aria-label={`Text of ${name}`}
+        rows={Math.max(2, text.split("\n").length)}
+        spellcheck={kind === "prose"}
+        onKeyDown={keys}
+        onInput={(event) => write(event.currentTarget.value)}
+      >
+        {text}
+      </textarea>
       <div ref={host} />
-      {problems.length > 0 && <div aria-live="polite"><ProblemView problems={problems} /></div>}
+      {problems.length > 0 && (
+        <div aria-live="polite">
+          <ProblemView problems={problems} />
+        </div>
+      )}
       <p>
-        <button type="button" onClick={save}>Save</button> <button type="button" onClick={leave}>Leave as it was</button>
+        <button type="button" onClick={save}>
+          Save
+        </button>{" "}
+        <button type="button" onClick={leave}>
+          Leave as it was
+        </button>
       </p>
     </div>
   );

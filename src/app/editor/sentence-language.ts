@@ -4,8 +4,31 @@ import { EditorState, type Extension } from "@codemirror/state";
 
 /** The words of sentences and rules, by kind of entry. */
 const WORDS: Readonly<Record<string, readonly string[]>> = {
-  question: ["against", "allowing for", "within", "across", "beside", "where", "by", "as a power law", "expect", "when", "rank"],
-  rule: ["when", "rises", "falls", "within", "by at least", "expect", "stays within", "give or take", "stated", "because"],
+  question: [
+    "against",
+    "allowing for",
+    "within",
+    "across",
+    "beside",
+    "where",
+    "by",
+    "as a power law",
+    "expect",
+    "when",
+    "rank",
+  ],
+  rule: [
+    "when",
+    "rises",
+    "falls",
+    "within",
+    "by at least",
+    "expect",
+    "stays within",
+    "give or take",
+    "stated",
+    "because",
+  ],
   records: ["from", "join", "piece is", "pieces share", "finished on", "correct", "leave out piece", "because"],
   picture: ["against", "by", "where"],
   rig: ["against", "in", "where"],

@@ -3,7 +3,9 @@ import type { PageData } from "../../notebook/share/index.ts";
 
 export type Listing = { readonly file: string; readonly title: string; readonly written: string | null };
 
-export type Asked<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly status: number; readonly sentences: readonly string[]; readonly theirs?: PageData };
+export type Asked<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly status: number; readonly sentences: readonly string[]; readonly theirs?: PageData };
 
 export type Api = {
   readonly notebooks: () => Promise<Asked<readonly Listing[]>>;
@@ -29,13 +31,23 @@ export function api(away: string): Api {
     if (answer.ok) return { ok: true, value: await read(answer) };
     const failure = (await answer.json().catch(() => ({}))) as Failure;
     const sentences = (failure.problems ?? []).map((problem) => problem.sentence);
-    return { ok: false, status: answer.status, sentences: sentences.length ? sentences : [away], ...(failure.theirs ? { theirs: failure.theirs } : {}) };
+    return {
+      ok: false,
+      status: answer.status,
+      sentences: sentences.length ? sentences : [away],
+      ...(failure.theirs ? { theirs: failure.theirs } : {}),
+    };
   }
   const json = <T>(answer: Response) => answer.json() as Promise<T>;
-  const sent = (method: string, body: unknown): RequestInit => ({ method, headers: { "content-type": "application/json" }, body: JSON.stringify(body) });
+  const sent = (method: string, body: unknown): RequestInit => ({
+    method,
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(body),
+  });
   const named = (file: string) => `api/notebook/${encodeURIComponent(file)}`;
   return {
-    notebooks: () => ask("api/workspace", {}, async (answer) => (await json<{ notebooks: readonly Listing[] }>(answer)).notebooks),
+    notebooks: () =>
+      ask("api/workspace", {}, async (answer) => (await json<{ notebooks: readonly Listing[] }>(answer)).notebooks),
     open: (file) => ask(named(file), {}, json<PageData>),
     preview: (file, text, dials) => ask("api/preview", sent("POST", { file, text, dials: [...dials] }), json<PageData>),
     save: (file, text, base) => ask(named(file), sent("PUT", { text, base }), json<PageData>),

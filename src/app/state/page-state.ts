@@ -55,7 +55,11 @@ export function pageState(api: Api): PageState {
 
   /** The text that the draft goes into, with its place: the saved one, or that with a new entry at its end. */
   const target = signal<{ readonly text: string; readonly place: Place } | null>(null);
-  const wanted = computed(() => (target.value === null ? (saved.value?.text ?? "") : withPartText(target.value.text, target.value.place, draft.value)));
+  const wanted = computed(() =>
+    target.value === null
+      ? (saved.value?.text ?? "")
+      : withPartText(target.value.text, target.value.place, draft.value),
+  );
 
   function settle<T>(asked: Asked<T>): T | null {
     troubles.value = asked.ok ? [] : asked.sentences;
@@ -64,7 +68,15 @@ export function pageState(api: Api): PageState {
 
   function take(data: PageData): void {
     batch(() => {
-      [saved.value, shown.value, editing.value, target.value, draft.value, conflict.value, dials.value] = [data, data, null, null, "", null, new Map()];
+      [saved.value, shown.value, editing.value, target.value, draft.value, conflict.value, dials.value] = [
+        data,
+        data,
+        null,
+        null,
+        "",
+        null,
+        new Map(),
+      ];
     });
   }
 
@@ -77,7 +89,8 @@ export function pageState(api: Api): PageState {
       run.again = false;
       const { file } = saved.value;
       const data = settle(await api.preview(file, wanted.value, dials.value));
-      if (data !== null && saved.value.file === file && (editing.value !== null || dials.value.size > 0)) shown.value = data;
+      if (data !== null && saved.value.file === file && (editing.value !== null || dials.value.size > 0))
+        shown.value = data;
     }
     run.busy = false;
     message.value = "Answers updated.";
@@ -110,7 +123,10 @@ export function pageState(api: Api): PageState {
 
   async function save(base = saved.value?.digest ?? "", text = wanted.value): Promise<boolean> {
     const before = saved.value?.text ?? "";
-    if (text === before) return leave(), true;
+    if (text === before) {
+      leave();
+      return true;
+    }
     if ((await put(text, base)) === null) return false;
     past.value = [...past.value, before];
     future.value = [];
@@ -125,7 +141,13 @@ export function pageState(api: Api): PageState {
   }
 
   return {
-    listing, shown, editing, draft, message, troubles, conflict,
+    listing,
+    shown,
+    editing,
+    draft,
+    message,
+    troubles,
+    conflict,
     unsaved: computed(() => saved.value !== null && wanted.value !== saved.value.text),
     canUndo: computed(() => past.value.length > 0 && editing.value === null),
     canRedo: computed(() => future.value.length > 0 && editing.value === null),
@@ -133,7 +155,8 @@ export function pageState(api: Api): PageState {
       listing.value = settle(await api.notebooks()) ?? listing.value;
     },
     open: async (file) => {
-      if (file === null) return void batch(() => ([saved.value, shown.value, editing.value, target.value] = [null, null, null, null]));
+      if (file === null)
+        return void batch(() => ([saved.value, shown.value, editing.value, target.value] = [null, null, null, null]));
       const data = settle(await api.open(file));
       if (data !== null) {
         take(data);
@@ -181,7 +204,10 @@ export function pageState(api: Api): PageState {
       const asked = await api.open(now.file);
       if (!asked.ok || saved.value !== now || (asked.value.digest === now.digest && file === now.file)) return;
       if (editing.value === null) take(asked.value);
-      message.value = editing.value === null ? `${file} was changed; the answers follow.` : `${file} was changed by something else. What you are writing stays.`;
+      message.value =
+        editing.value === null
+          ? `${file} was changed; the answers follow.`
+          : `${file} was changed by something else. What you are writing stays.`;
     },
     share: async (date, without) => {
       const copy = saved.value === null ? null : settle(await api.share(saved.value.file, date, without));

@@ -19,7 +19,11 @@ export const AnswerView = ({ finding, drawing }: { readonly finding: Finding; re
       <p class="sentence">{finding.sentence}</p>
       {finding.cautions.length > 0 && (
         <ul class="cautions" aria-label="Cautions">
-          {finding.cautions.map((caution, key) => <li key={key} data-code={caution.code}>{caution.sentence}</li>)}
+          {finding.cautions.map((caution, key) => (
+            <li key={key} data-code={caution.code}>
+              {caution.sentence}
+            </li>
+          ))}
         </ul>
       )}
       {finding.picture === undefined ? null : <PictureView picture={finding.picture} drawing={drawing} />}

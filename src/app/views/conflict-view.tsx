@@ -22,8 +22,20 @@ export const ConflictView = ({ file, yours, theirs, keepMine, takeTheirs }: Conf
   <section class="conflict-view" aria-labelledby="conflict">
     <h2 id="conflict">{file} was changed by something else</h2>
     <div>
-      <section aria-label="Yours"><h3>Yours</h3><pre>{differing(yours, theirs)}</pre><button type="button" onClick={keepMine}>Write yours over it</button></section>
-      <section aria-label="In the file"><h3>In the file now</h3><pre>{differing(theirs, yours)}</pre><button type="button" onClick={takeTheirs}>Take the file’s</button></section>
+      <section aria-label="Yours">
+        <h3>Yours</h3>
+        <pre>{differing(yours, theirs)}</pre>
+        <button type="button" onClick={keepMine}>
+          Write yours over it
+        </button>
+      </section>
+      <section aria-label="In the file">
+        <h3>In the file now</h3>
+        <pre>{differing(theirs, yours)}</pre>
+        <button type="button" onClick={takeTheirs}>
+          Take the file’s
+        </button>
+      </section>
     </div>
   </section>
 );

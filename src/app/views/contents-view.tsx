@@ -9,7 +9,10 @@ export const ContentsView = ({ notebooks }: { readonly notebooks: readonly Listi
       {notebooks.map(({ file, title, written }) => (
         <li key={file}>
           <a href={`#${encodeURIComponent(file)}`}>{title}</a>
-          <small>{file}{written === null ? "" : `, ${written}`}</small>
+          <small>
+            {file}
+            {written === null ? "" : `, ${written}`}
+          </small>
         </li>
       ))}
     </ol>

@@ -20,7 +20,13 @@ export type EntryViewProps = {
 
 /** How wide each kind of view is shown: beside its note, across the page, or as one ruled line. */
 const WIDTH: { readonly [K in View["kind"]]: "beside" | "full" | "line" } = {
-  answer: "beside", picture: "beside", problem: "beside", table: "full", prose: "full", slider: "line", amount: "line",
+  answer: "beside",
+  picture: "beside",
+  problem: "beside",
+  table: "full",
+  prose: "full",
+  slider: "line",
+  amount: "line",
 };
 
 /** An entry of the notebook. */
@@ -29,11 +35,17 @@ export const EntryView = ({ result, drawing, edit, turn, editor, id, level }: En
   const Heading = `h${level}` as "h2";
   return (
     <section class="entry-view" data-kind={kind} data-width={WIDTH[view.kind]} aria-labelledby={id}>
-      <Heading id={id}><span>{kind}</span> {name.startsWith(`${kind}-`) ? name.slice(kind.length + 1) : name}</Heading>
+      <Heading id={id}>
+        <span>{kind}</span> {name.startsWith(`${kind}-`) ? name.slice(kind.length + 1) : name}
+      </Heading>
       {editor ?? <AskedNote name={name} text={result.asked.trim()} edit={edit} />}
       <div class="result">
-        {view.kind === "problem" && editor !== null ? null : <ViewShown view={view} drawing={drawing} turn={turn} whole={false} />}
-        {view.kind !== "problem" && editor === null && result.problems.length > 0 && <ProblemView problems={result.problems} />}
+        {view.kind === "problem" && editor !== null ? null : (
+          <ViewShown view={view} drawing={drawing} turn={turn} whole={false} />
+        )}
+        {view.kind !== "problem" && editor === null && result.problems.length > 0 && (
+          <ProblemView problems={result.problems} />
+        )}
       </div>
     </section>
   );

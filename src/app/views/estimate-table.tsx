@@ -1,18 +1,27 @@
 // The numbers behind the sentence: each with its interval and unit.
 import type { Estimate } from "../../core/base/index.ts";
 import { numberInWords, unitForDisplay } from "../../core/units/index.ts";
+import { ScrollBox } from "./scroll-box.tsx";
 
 /** How finely a number is shown: by its standard error, else by the width of its interval. */
 const fineness = (estimate: Estimate) => estimate.standardError ?? (estimate.high - estimate.low) / 4;
-const shown = (value: number, estimate: Estimate) => numberInWords(value, fineness(estimate) > 0 ? fineness(estimate) : null);
+const shown = (value: number, estimate: Estimate) =>
+  numberInWords(value, fineness(estimate) > 0 ? fineness(estimate) : null);
 
 /** Estimates as a table. */
 export const EstimateTable = ({ estimates }: { readonly estimates: readonly Estimate[] }) => (
-  <div class="scroll" role="group" aria-label="Numbers behind the answer" tabIndex={0}>
+  <ScrollBox label="Numbers behind the answer">
     <table class="estimate-table">
       <caption>The numbers behind the sentence</caption>
       <thead>
-        <tr><th scope="col">what</th><th scope="col">value</th><th scope="col">from</th><th scope="col">to</th><th scope="col">unit</th><th scope="col">interval</th></tr>
+        <tr>
+          <th scope="col">what</th>
+          <th scope="col">value</th>
+          <th scope="col">from</th>
+          <th scope="col">to</th>
+          <th scope="col">unit</th>
+          <th scope="col">interval</th>
+        </tr>
       </thead>
       <tbody>
         {estimates.map((estimate) => (
@@ -27,5 +36,5 @@ export const EstimateTable = ({ estimates }: { readonly estimates: readonly Esti
         ))}
       </tbody>
     </table>
-  </div>
+  </ScrollBox>
 );

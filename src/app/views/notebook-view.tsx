@@ -16,16 +16,29 @@ export type Writing = {
 };
 
 /** What can be begun at the end of a notebook, in the words of its button. */
-const BEGIN = [["question", "Ask a question"], ["rule", "State a rule"], ["value", "Name a value"], ["picture", "Draw a picture"]] as const;
+const BEGIN = [
+  ["question", "Ask a question"],
+  ["rule", "State a rule"],
+  ["value", "Name a value"],
+  ["picture", "Draw a picture"],
+] as const;
 
 const deepestHeading = (part: PagePart, before: number): number =>
-  part.is === "entry" ? before : part.prose.reduce((level, node) => (node.is === "heading" ? Math.min(5, Math.max(2, node.depth)) : level), before);
+  part.is === "entry"
+    ? before
+    : part.prose.reduce(
+        (level, node) => (node.is === "heading" ? Math.min(5, Math.max(2, node.depth)) : level),
+        before,
+      );
 
 /** The whole notebook. */
 export const NotebookView = ({ data, writing }: { readonly data: PageData; readonly writing: Writing | null }) => {
   const results = new Map<string, EntryResult>(data.result.entries.map((entry) => [entry.name, entry]));
   let heading = 1;
-  const levels = data.parts.map((part) => (heading = deepestHeading(part, heading)) + 1);
+  const levels = data.parts.map((part) => {
+    heading = deepestHeading(part, heading);
+    return heading + 1;
+  });
   return (
     <article class="notebook-view">
       <h1>{data.result.title || data.file}</h1>
@@ -36,21 +49,46 @@ export const NotebookView = ({ data, writing }: { readonly data: PageData; reado
         if (part.is === "prose") return editor ?? <ProsePart key={place} part={part} edit={edit} />;
         const result = results.get(part.name);
         if (result === undefined) return null;
-        return <EntryView key={place} result={result} drawing={part.drawing} edit={edit} turn={writing?.turn ?? null} editor={editor} id={`entry-${place}`} level={levels[place] ?? 2} />;
+        return (
+          <EntryView
+            key={place}
+            result={result}
+            drawing={part.drawing}
+            edit={edit}
+            turn={writing?.turn ?? null}
+            editor={editor}
+            id={`entry-${place}`}
+            level={levels[place] ?? 2}
+          />
+        );
       })}
       {writing !== null && writing.part === null && (
         <p class="begin">
-          {BEGIN.map(([kind, words]) => <button key={kind} type="button" onClick={() => writing.add(kind)}>{words}</button>)}
+          {BEGIN.map(([kind, words]) => (
+            <button key={kind} type="button" onClick={() => writing.add(kind)}>
+              {words}
+            </button>
+          ))}
         </p>
       )}
     </article>
   );
 };
 
-const ProsePart = ({ part, edit }: { readonly part: Extract<PagePart, { is: "prose" }>; readonly edit: (() => void) | null }) =>
+const ProsePart = ({
+  part,
+  edit,
+}: {
+  readonly part: Extract<PagePart, { is: "prose" }>;
+  readonly edit: (() => void) | null;
+}) =>
   part.prose.length === 0 ? null : (
     <div class="prose-part">
       <ProseView prose={part.prose} />
-      {edit === null ? null : <button type="button" onClick={edit}>Write this passage</button>}
+      {edit === null ? null : (
+        <button type="button" onClick={edit}>
+          Write this passage
+        </button>
+      )}
     </div>
   );

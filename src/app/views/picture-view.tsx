@@ -2,6 +2,7 @@
 import type { Drawing, Picture, PicturePoint } from "../../core/base/index.ts";
 import { axisWords } from "../../core/pictures/index.ts";
 import { DrawnPicture } from "./drawn-picture.tsx";
+import { ScrollBox } from "./scroll-box.tsx";
 
 const DAY = 86_400_000;
 const shown = (value: number | string, axis: Picture["x"]) => {
@@ -10,7 +11,7 @@ const shown = (value: number | string, axis: Picture["x"]) => {
 };
 
 const PointTable = ({ picture, points }: { readonly picture: Picture; readonly points: readonly PicturePoint[] }) => (
-  <div class="scroll" role="group" aria-label={`Numbers of ${picture.title}`} tabIndex={0}>
+  <ScrollBox label={`Numbers of ${picture.title}`}>
     <table>
       <caption>{picture.title}</caption>
       <thead>
@@ -32,7 +33,7 @@ const PointTable = ({ picture, points }: { readonly picture: Picture; readonly p
         ))}
       </tbody>
     </table>
-  </div>
+  </ScrollBox>
 );
 
 /** The drawing, its text alternative, and its points as a table. */

@@ -6,8 +6,16 @@ export const ProblemView = ({ problems }: { readonly problems: readonly Problem[
     {problems.map((problem) => (
       <li key={`${problem.line}:${problem.column}:${problem.code}`} data-code={problem.code}>
         {problem.sentence}
-        {problem.suggestion === undefined ? null : <> Did you mean <code>{problem.suggestion}</code>?</>}
-        <small> {problem.file === undefined ? "" : `${problem.file}, `}line {problem.line}, column {problem.column}</small>
+        {problem.suggestion === undefined ? null : (
+          <>
+            {" "}
+            Did you mean <code>{problem.suggestion}</code>?
+          </>
+        )}
+        <small>
+          {" "}
+          {problem.file === undefined ? "" : `${problem.file}, `}line {problem.line}, column {problem.column}
+        </small>
       </li>
     ))}
   </ul>

@@ -2,6 +2,7 @@
 import { useSignal } from "@preact/signals";
 import type { GridCell, GridColumn, View } from "../../core/base/index.ts";
 import { unitForDisplay } from "../../core/units/index.ts";
+import { ScrollBox } from "./scroll-box.tsx";
 
 const PAGE = 30;
 
@@ -14,7 +15,11 @@ const Head = ({ column }: { readonly column: GridColumn }) => (
       {column.uncertainty === undefined ? "" : `, ${column.uncertainty}`}
       {column.warnings === 0 ? "" : `, ${column.warnings} ${column.warnings === 1 ? "warning" : "warnings"}`}
     </small>
-    {column.formula === undefined ? null : <small><code>{column.formula}</code></small>}
+    {column.formula === undefined ? null : (
+      <small>
+        <code>{column.formula}</code>
+      </small>
+    )}
   </th>
 );
 
@@ -35,31 +40,54 @@ export const TableView = ({ table, whole }: { readonly table: Table; readonly wh
   const aside = table.rows.some((row) => row.setAside !== undefined);
   return (
     <div class="table-view">
-      {table.notes.length > 0 && <ul class="notes">{table.notes.map((note) => <li key={note}>{note}</li>)}</ul>}
+      {table.notes.length > 0 && (
+        <ul class="notes">
+          {table.notes.map((note) => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      )}
       <details open={!whole && table.rowCount <= PAGE}>
-        <summary>{table.caption}: {table.rowCount} {table.rowCount === 1 ? "record" : "records"}, {table.columns.length} columns</summary>
-        <div class="scroll" role="group" aria-label={`Records of ${table.caption}`} tabIndex={0}>
+        <summary>
+          {table.caption}: {table.rowCount} {table.rowCount === 1 ? "record" : "records"}, {table.columns.length}{" "}
+          columns
+        </summary>
+        <ScrollBox label={`Records of ${table.caption}`}>
           <table aria-rowcount={table.rowCount + 1}>
             <caption class="for-readers">{table.caption}</caption>
             <thead>
               <tr>
                 <th scope="col">piece</th>
                 {aside && <th scope="col">set aside</th>}
-                {table.columns.map((column) => <Head key={column.name} column={column} />)}
+                {table.columns.map((column) => (
+                  <Head key={column.name} column={column} />
+                ))}
               </tr>
             </thead>
             <tbody>
               {table.rows.slice(0, most.value).map((row) => (
-                <tr key={row.row} aria-rowindex={row.row + 1} {...(row.setAside === undefined ? {} : { "data-aside": "yes" })}>
-                  <th scope="row"><bdi>{row.piece}</bdi></th>
+                <tr
+                  key={row.row}
+                  aria-rowindex={row.row + 1}
+                  {...(row.setAside === undefined ? {} : { "data-aside": "yes" })}
+                >
+                  <th scope="row">
+                    <bdi>{row.piece}</bdi>
+                  </th>
                   {aside && <td>{row.setAside}</td>}
-                  {table.columns.map((column, key) => <Cell key={column.name} cell={row.cells[key]} />)}
+                  {table.columns.map((column, key) => (
+                    <Cell key={column.name} cell={row.cells[key]} />
+                  ))}
                 </tr>
               ))}
             </tbody>
           </table>
-        </div>
-        {more > 0 && <button type="button" onClick={() => (most.value += 200)}>Show {Math.min(200, more)} more records</button>}
+        </ScrollBox>
+        {more > 0 && (
+          <button type="button" onClick={() => (most.value += 200)}>
+            Show {Math.min(200, more)} more records
+          </button>
+        )}
       </details>
     </div>
   );

@@ -1,28 +1,43 @@
 // The way back from a number: a list of links that open in place, down to the raw cell in the raw file.
 import type { TraceCell, TraceStep } from "../../core/base/index.ts";
+import { ScrollBox } from "./scroll-box.tsx";
 
 const MOST = 60;
 
 const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => (
-  <div class="scroll" role="group" aria-label="Raw cells" tabIndex={0}>
+  <ScrollBox label="Raw cells">
     <table>
-      <caption>{cells.length > MOST ? `The first ${MOST} of ${cells.length} cells, as they stand in the file` : "Cells as they stand in the file"}</caption>
+      <caption>
+        {cells.length > MOST
+          ? `The first ${MOST} of ${cells.length} cells, as they stand in the file`
+          : "Cells as they stand in the file"}
+      </caption>
       <thead>
-        <tr><th scope="col">file</th><th scope="col">row</th><th scope="col">column</th><th scope="col">raw</th><th scope="col">read as</th></tr>
+        <tr>
+          <th scope="col">file</th>
+          <th scope="col">row</th>
+          <th scope="col">column</th>
+          <th scope="col">raw</th>
+          <th scope="col">read as</th>
+        </tr>
       </thead>
       <tbody>
         {cells.slice(0, MOST).map((cell, key) => (
           <tr key={key}>
             <td>{cell.file}</td>
             <td>{cell.row}</td>
-            <td><bdi>{cell.column}</bdi></td>
-            <td><bdi class="raw">{cell.raw}</bdi></td>
+            <td>
+              <bdi>{cell.column}</bdi>
+            </td>
+            <td>
+              <bdi class="raw">{cell.raw}</bdi>
+            </td>
             <td>{cell.reading}</td>
           </tr>
         ))}
       </tbody>
     </table>
-  </div>
+  </ScrollBox>
 );
 
 const Step = ({ step }: { readonly step: TraceStep }) => {
@@ -33,7 +48,9 @@ const Step = ({ step }: { readonly step: TraceStep }) => {
       <details>
         <summary>{step.says}</summary>
         {step.formula === undefined ? null : <code>{step.formula}</code>}
-        {step.rows === undefined || step.rows.length === 0 ? null : <p>{step.rows.map((row) => row.piece).join(", ")}</p>}
+        {step.rows === undefined || step.rows.length === 0 ? null : (
+          <p>{step.rows.map((row) => row.piece).join(", ")}</p>
+        )}
         {step.cells === undefined || step.cells.length === 0 ? null : <CellTable cells={step.cells} />}
       </details>
     </li>
@@ -44,6 +61,10 @@ const Step = ({ step }: { readonly step: TraceStep }) => {
 export const TraceList = ({ steps }: { readonly steps: readonly TraceStep[] }) => (
   <details class="trace-list">
     <summary>Where this comes from</summary>
-    <ol>{steps.map((step, key) => <Step key={key} step={step} />)}</ol>
+    <ol>
+      {steps.map((step, key) => (
+        <Step key={key} step={step} />
+      ))}
+    </ol>
   </details>
 );

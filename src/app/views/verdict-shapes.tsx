@@ -11,7 +11,15 @@ const PATHS: { readonly [V in Verdict]: readonly { readonly d: string; readonly 
 export const VerdictShapes = ({ verdict }: { readonly verdict: Verdict }) => (
   <svg class="verdict-shape" viewBox="0 0 40 22" width="40" height="22" aria-hidden="true" focusable="false">
     {PATHS[verdict].map(({ d, dash }) => (
-      <path key={d} d={d} fill="none" stroke="currentColor" stroke-width="2" stroke-linejoin="round" {...(dash ? { "stroke-dasharray": dash } : {})} />
+      <path
+        key={d}
+        d={d}
+        fill="none"
+        stroke="currentColor"
+        stroke-width="2"
+        stroke-linejoin="round"
+        {...(dash ? { "stroke-dasharray": dash } : {})}
+      />
     ))}
   </svg>
 );

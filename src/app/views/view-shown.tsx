@@ -24,11 +24,14 @@ const SHOW: { readonly [K in View["kind"]]: Show<K> } = {
   answer: (view, { drawing }) => <AnswerView finding={view.finding} drawing={drawing} />,
   table: (view, { whole }) => <TableView table={view} whole={whole} />,
   picture: (view, { drawing }) => <PictureView picture={view.picture} drawing={drawing} />,
-  slider: (view, { turn }) => <SliderView view={view} turn={turn === null ? null : (value) => turn(view.name, value)} />,
+  slider: (view, { turn }) => (
+    <SliderView view={view} turn={turn === null ? null : (value) => turn(view.name, value)} />
+  ),
   amount: (view) => <AmountView view={view} />,
   prose: (view) => <p class="as-written">{view.text}</p>,
   problem: (view) => <ProblemView problems={view.problems} />,
 };
 
 /** A view as its component shows it. */
-export const ViewShown = (props: ViewShownProps) => (SHOW[props.view.kind] as Show<View["kind"]>)(props.view as never, props);
+export const ViewShown = (props: ViewShownProps) =>
+  (SHOW[props.view.kind] as Show<View["kind"]>)(props.view as never, props);

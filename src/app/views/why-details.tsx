@@ -10,7 +10,11 @@ const Records = ({ rows }: { readonly rows: Answer["rows"] }) => (
       {rows.used.length} used{rows.used.length > 0 && <>: {rows.used.map((row) => row.piece).join(", ")}</>}.
       {rows.setAside.length > 0 && (
         <ul class="set-aside">
-          {rows.setAside.map(({ row, why }) => <li key={`${row.table}-${row.row}-${why}`}>{row.piece}, set aside: {why}</li>)}
+          {rows.setAside.map(({ row, why }) => (
+            <li key={`${row.table}-${row.row}-${why}`}>
+              {row.piece}, set aside: {why}
+            </li>
+          ))}
         </ul>
       )}
     </dd>
@@ -23,17 +27,32 @@ export const WhyDetails = ({ finding }: { readonly finding: Answer }) => (
     <summary>Why</summary>
     <dl>
       <dt>Method</dt>
-      <dd>{finding.method.name}. {finding.method.chosenBecause}</dd>
+      <dd>
+        {finding.method.name}. {finding.method.chosenBecause}
+      </dd>
       <dt>Source</dt>
       <dd>{finding.method.source.citation}</dd>
       <Records rows={finding.rows} />
       {finding.checks.length > 0 && (
         <>
           <dt>Checks</dt>
-          <dd><ul>{finding.checks.map((check) => <li key={check.id}>{check.name}: {check.sentence}</li>)}</ul></dd>
+          <dd>
+            <ul>
+              {finding.checks.map((check) => (
+                <li key={check.id}>
+                  {check.name}: {check.sentence}
+                </li>
+              ))}
+            </ul>
+          </dd>
         </>
       )}
-      {finding.seed === undefined ? null : <><dt>Seed</dt><dd>{finding.seed}</dd></>}
+      {finding.seed === undefined ? null : (
+        <>
+          <dt>Seed</dt>
+          <dd>{finding.seed}</dd>
+        </>
+      )}
     </dl>
     {finding.estimate.length > 0 && <EstimateTable estimates={finding.estimate} />}
     {finding.trace.steps.length > 0 && <TraceList steps={finding.trace.steps} />}

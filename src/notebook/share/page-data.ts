@@ -8,7 +8,13 @@ import { proseNodes } from "./prose-nodes.ts";
 /** One part in reading order, with its place in the text (offsets of an entry are those of its body). */
 export type PagePart =
   | { readonly is: "prose"; readonly from: number; readonly to: number; readonly prose: readonly ProseNode[] }
-  | { readonly is: "entry"; readonly from: number; readonly to: number; readonly name: string; readonly drawing: Drawing | null };
+  | {
+      readonly is: "entry";
+      readonly from: number;
+      readonly to: number;
+      readonly name: string;
+      readonly drawing: Drawing | null;
+    };
 
 export type PageData = {
   readonly file: string;
@@ -24,11 +30,22 @@ export type PageInput = Omit<PageData, "parts"> & { readonly draw: (picture: Pic
 export function pageData({ file, text, digest, result, draw }: PageInput): PageData {
   const pictures = new Map<string, Picture>();
   for (const { name, view } of result.entries) {
-    const picture = view.kind === "picture" ? view.picture : view.kind === "answer" && view.finding.kind !== "refused" ? view.finding.picture : undefined;
+    const picture =
+      view.kind === "picture"
+        ? view.picture
+        : view.kind === "answer" && view.finding.kind !== "refused"
+          ? view.finding.picture
+          : undefined;
     if (picture !== undefined) pictures.set(name, picture);
   }
   const parts = notebookFromText(text, file).parts.map((part): PagePart => {
-    if (part.is === "prose") return { is: "prose", from: part.prose.from, to: part.prose.to, prose: proseNodes(markdownTree(part.prose.text)) };
+    if (part.is === "prose")
+      return {
+        is: "prose",
+        from: part.prose.from,
+        to: part.prose.to,
+        prose: proseNodes(markdownTree(part.prose.text)),
+      };
     const { name, bodyFrom, bodyTo } = part.entry;
     const picture = pictures.get(name);
     return { is: "entry", from: bodyFrom, to: bodyTo, name, drawing: picture === undefined ? null : draw(picture) };

@@ -10,7 +10,12 @@ export const compress: MiddlewareHandler = async (context, next) => {
   await next();
   const { headers, status } = context.res;
   const accepts = (context.req.header("accept-encoding") ?? "").includes("gzip");
-  if (!accepts || headers.has("content-encoding") || !(headers.get("content-type") ?? "").startsWith("application/json")) return;
+  if (
+    !accepts ||
+    headers.has("content-encoding") ||
+    !(headers.get("content-type") ?? "").startsWith("application/json")
+  )
+    return;
   const body = new Uint8Array(await context.res.arrayBuffer());
   const small = body.length < SMALL;
   const kept = new Headers(headers);

@@ -10,8 +10,11 @@ export const hostCheck = (port: number): MiddlewareHandler => {
   const ours = new Set([`127.0.0.1:${port}`, `localhost:${port}`]);
   return async (context, next) => {
     const host = context.req.header("host") ?? "";
-    const hosts = ((context.env as Raw)?.incoming?.rawHeaders ?? []).filter((name, i) => i % 2 === 0 && name.toLowerCase() === "host");
-    if (!ours.has(host) || hosts.length > 1 || new URL(context.req.url).host !== host) return refuse(421, serviceProblem("other-host", { port }));
+    const hosts = ((context.env as Raw)?.incoming?.rawHeaders ?? []).filter(
+      (name, i) => i % 2 === 0 && name.toLowerCase() === "host",
+    );
+    if (!ours.has(host) || hosts.length > 1 || new URL(context.req.url).host !== host)
+      return refuse(421, serviceProblem("other-host", { port }));
     return next();
   };
 };

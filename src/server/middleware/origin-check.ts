@@ -6,6 +6,7 @@ import { refuse } from "../routes/request-parts.ts";
 export const originCheck: MiddlewareHandler = async (context, next) => {
   const { origin, "sec-fetch-site": site } = context.req.header();
   const foreign = origin !== undefined && origin !== `http://${context.req.header("host")}`;
-  if (foreign || (site !== undefined && site !== "same-origin" && site !== "none")) return refuse(403, serviceProblem("other-site", {}));
+  if (foreign || (site !== undefined && site !== "same-origin" && site !== "none"))
+    return refuse(403, serviceProblem("other-site", {}));
   return next();
 };

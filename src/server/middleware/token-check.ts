@@ -23,7 +23,10 @@ export const tokenCheck = (port: number, secrets: StartSecrets): MiddlewareHandl
       return new Response(null, { status: 303, headers: { location: "/", "set-cookie": cookie } });
     }
     if (!url.pathname.startsWith("/api")) return next();
-    const given = (context.req.header("cookie") ?? "").split(";").map((pair) => pair.trim()).filter((pair) => pair.startsWith(`${name}=`));
+    const given = (context.req.header("cookie") ?? "")
+      .split(";")
+      .map((pair) => pair.trim())
+      .filter((pair) => pair.startsWith(`${name}=`));
     if (given.length !== 1 || !sameSecret(given[0]?.slice(name.length + 1) ?? "", secrets.cookie))
       return refuse(401, serviceProblem("token-missing", {}));
     return next();

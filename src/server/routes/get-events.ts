@@ -3,7 +3,7 @@ import type { Workspace } from "../workspace/workspace.ts";
 /** GET /api/events: a stream that names each file that something else has changed. It lives as long as the page listens. */
 export async function getEvents(request: Request, workspace: Workspace): Promise<Response> {
   const encoder = new TextEncoder();
-  let end = () => undefined as void;
+  let end: () => void = () => undefined;
   const stream = new ReadableStream<Uint8Array>({
     start(controller) {
       const send = (text: string) => controller.enqueue(encoder.encode(text));

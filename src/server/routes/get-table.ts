@@ -7,5 +7,7 @@ export async function getTable(request: Request, workspace: Workspace): Promise<
   const file = lastNames(request, 1)?.[0] ?? "";
   const bytes = file.endsWith(".md") ? null : await workspace.read(file);
   if (bytes === null) return refuse(404, serviceProblem("file-name-refused", {}));
-  return new Response(new Uint8Array(bytes), { headers: { "content-type": "application/octet-stream", "content-disposition": "attachment" } });
+  return new Response(new Uint8Array(bytes), {
+    headers: { "content-type": "application/octet-stream", "content-disposition": "attachment" },
+  });
 }

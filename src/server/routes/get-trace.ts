@@ -6,5 +6,7 @@ import { lastNames } from "./request-parts.ts";
 export async function getTrace(request: Request, workspace: Workspace): Promise<Response> {
   const [name, entry = ""] = lastNames(request, 2) ?? [];
   const found = await notebookFile(workspace, name);
-  return found.ok ? Response.json({ entry, steps: await workspace.trace(found.file, found.text, entry) }) : found.answer;
+  return found.ok
+    ? Response.json({ entry, steps: await workspace.trace(found.file, found.text, entry) })
+    : found.answer;
 }

@@ -5,7 +5,9 @@ import { safePath } from "../workspace/safe-path.ts";
 import type { Workspace } from "../workspace/workspace.ts";
 import { refuse } from "./request-parts.ts";
 
-export type NotebookFile = { readonly ok: true; readonly file: string; readonly text: string } | { readonly ok: false; readonly answer: Response };
+export type NotebookFile =
+  | { readonly ok: true; readonly file: string; readonly text: string }
+  | { readonly ok: false; readonly answer: Response };
 
 /** Decodes bytes exactly: a byte order mark stays, bytes that are no UTF-8 give null. */
 export function exactText(bytes: Uint8Array): string | null {
@@ -23,5 +25,7 @@ export async function notebookFile(workspace: Workspace, name: string | undefine
   const bytes = await workspace.read(file);
   if (bytes === null) return { ok: false, answer: refuse(404, serviceProblem("file-missing", { file })) };
   const text = exactText(bytes);
-  return text === null ? { ok: false, answer: refuse(422, serviceProblem("file-not-text", { file })) } : { ok: true, file, text };
+  return text === null
+    ? { ok: false, answer: refuse(422, serviceProblem("file-not-text", { file })) }
+    : { ok: true, file, text };
 }

@@ -4,7 +4,8 @@ import { safePath } from "../workspace/safe-path.ts";
 import type { Workspace } from "../workspace/workspace.ts";
 import { jsonBody, refuse } from "./request-parts.ts";
 
-const isDial = (pair: unknown) => Array.isArray(pair) && pair.length === 2 && typeof pair[0] === "string" && Number.isFinite(pair[1]);
+const isDial = (pair: unknown) =>
+  Array.isArray(pair) && pair.length === 2 && typeof pair[0] === "string" && Number.isFinite(pair[1]);
 const shape = {
   file: (value: unknown) => typeof value === "string",
   text: (value: unknown) => typeof value === "string" && !/\p{Surrogate}/u.test(value),
@@ -15,8 +16,8 @@ const shape = {
 export async function postPreview(request: Request, workspace: Workspace): Promise<Response> {
   const body = await jsonBody(request, shape, limits.requestBytes.value);
   if (!body.ok) return body.answer;
-  const file = safePath(String(body.value["file"]), fileEndings.writable);
+  const file = safePath(String(body.value.file), fileEndings.writable);
   if (file === null) return refuse(404, serviceProblem("file-name-refused", {}));
-  const dials = new Map(body.value["dials"] as readonly [string, number][]);
-  return Response.json(await workspace.compute(file, String(body.value["text"]), dials));
+  const dials = new Map(body.value.dials as readonly [string, number][]);
+  return Response.json(await workspace.compute(file, String(body.value.text), dials));
 }

@@ -4,11 +4,15 @@ import { notebookFile } from "./notebook-file.ts";
 import { jsonBody, refuse } from "./request-parts.ts";
 
 const isDate = (value: unknown): value is string =>
-  typeof value === "string" && /^\d{4}-\d\d-\d\d$/.test(value) && !Number.isNaN(Date.parse(value)) && new Date(value).toISOString().startsWith(value);
+  typeof value === "string" &&
+  /^\d{4}-\d\d-\d\d$/.test(value) &&
+  !Number.isNaN(Date.parse(value)) &&
+  new Date(value).toISOString().startsWith(value);
 const shape = {
   file: (value: unknown) => typeof value === "string",
   date: (value: unknown) => typeof value === "string",
-  without: (value: unknown) => Array.isArray(value) && value.length <= 1000 && value.every((name) => typeof name === "string"),
+  without: (value: unknown) =>
+    Array.isArray(value) && value.length <= 1000 && value.every((name) => typeof name === "string"),
 };
 
 /** POST /api/share `{ file, date, without }`: the dated copy of the saved notebook, as a file to keep. */
@@ -19,7 +23,17 @@ export async function postShare(request: Request, workspace: Workspace): Promise
   if (!isDate(date)) return refuse(422, serviceProblem("date-missing", {}));
   const found = await notebookFile(workspace, String(file));
   if (!found.ok) return found.answer;
-  const copy = await workspace.share({ file: found.file, text: found.text, date, without: without as readonly string[] });
+  const copy = await workspace.share({
+    file: found.file,
+    text: found.text,
+    date,
+    without: without as readonly string[],
+  });
   const name = encodeURIComponent(copy.name);
-  return new Response(copy.html, { headers: { "content-type": "text/html; charset=utf-8", "content-disposition": `attachment; filename*=UTF-8''${name}` } });
+  return new Response(copy.html, {
+    headers: {
+      "content-type": "text/html; charset=utf-8",
+      "content-disposition": `attachment; filename*=UTF-8''${name}`,
+    },
+  });
 }

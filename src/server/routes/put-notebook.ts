@@ -15,11 +15,14 @@ export async function putNotebook(request: Request, workspace: Workspace): Promi
   const body = await jsonBody(request, shape, limits.requestBytes.value);
   if (!body.ok) return body.answer;
   const { file } = found;
-  const text = String(body.value["text"]);
-  const outcome = await workspace.save(file, new TextEncoder().encode(text), String(body.value["base"]));
+  const text = String(body.value.text);
+  const outcome = await workspace.save(file, new TextEncoder().encode(text), String(body.value.base));
   if (outcome.saved) return Response.json(await workspace.compute(file, text, new Map()));
   if (outcome.because === "failed") return refuse(507, diskProblem(file, outcome.error));
   const theirs = exactText(outcome.theirs);
   if (theirs === null) return refuse(422, serviceProblem("file-not-text", { file }));
-  return refuse(409, serviceProblem("stale-edit", { file }), { yours: text, theirs: await workspace.compute(file, theirs, new Map()) });
+  return refuse(409, serviceProblem("stale-edit", { file }), {
+    yours: text,
+    theirs: await workspace.compute(file, theirs, new Map()),
+  });
 }

@@ -27,7 +27,8 @@ export async function jsonBody(request: Request, shape: Shape, limit: number): P
   const fail = (status: number, problem: ServiceProblem): Body => ({ ok: false, answer: refuse(status, problem) });
   const wrong = (key: string) => fail(422, serviceProblem("wrong-shape", { key }));
   const type = (request.headers.get("content-type") ?? "").toLowerCase().replaceAll(" ", "");
-  if (type !== "application/json" && type !== "application/json;charset=utf-8") return fail(415, serviceProblem("not-json", {}));
+  if (type !== "application/json" && type !== "application/json;charset=utf-8")
+    return fail(415, serviceProblem("not-json", {}));
   const bytes = await boundedBytes(request, limit).catch(() => "broken-off" as const);
   if (bytes === "broken-off") return fail(400, serviceProblem("not-json", {}));
   if (bytes === null) return fail(413, serviceProblem("body-too-large", { limit: `${limit} bytes` }));
@@ -59,12 +60,20 @@ async function boundedBytes(request: Request, limit: number): Promise<Uint8Array
 
 /** Names of problems by the disk's own codes. */
 const DISK: Readonly<Record<string, ServiceProblemCode>> = {
-  ENOSPC: "disk-full", EDQUOT: "disk-full", EACCES: "not-permitted", EPERM: "not-permitted", EROFS: "not-permitted",
-  ENAMETOOLONG: "name-too-long", ENOENT: "folder-gone", ENOTDIR: "folder-gone",
+  ENOSPC: "disk-full",
+  EDQUOT: "disk-full",
+  EACCES: "not-permitted",
+  EPERM: "not-permitted",
+  EROFS: "not-permitted",
+  ENAMETOOLONG: "name-too-long",
+  ENOENT: "folder-gone",
+  ENOTDIR: "folder-gone",
 };
 
 /** The problem that a failed save is reported as. */
 export function diskProblem(file: string, error: NodeJS.ErrnoException): ServiceProblem {
   const code = DISK[error.code ?? ""];
-  return code === undefined ? serviceProblem("not-saved", { file, reason: error.code ?? "unknown" }) : serviceProblem(code as "disk-full", { file });
+  return code === undefined
+    ? serviceProblem("not-saved", { file, reason: error.code ?? "unknown" })
+    : serviceProblem(code as "disk-full", { file });
 }

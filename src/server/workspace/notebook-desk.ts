@@ -21,7 +21,11 @@ export function notebookDesk(readFile: (path: string) => Promise<Uint8Array | nu
   const seats = new Map<string, Seat>();
 
   function seatOf(file: string): Seat {
-    const seat = seats.get(file) ?? { engine: createNotebookEngine({ readFile, asOf: null, version }), turned: false, turn: Promise.resolve() };
+    const seat = seats.get(file) ?? {
+      engine: createNotebookEngine({ readFile, asOf: null, version }),
+      turned: false,
+      turn: Promise.resolve(),
+    };
     seats.delete(file);
     seats.set(file, seat);
     for (const [oldest, old] of seats) {
@@ -59,7 +63,8 @@ export function notebookDesk(readFile: (path: string) => Promise<Uint8Array | nu
         seat.turned = true;
         for (const { view } of first.entries) {
           const value = view.kind === "slider" ? dials.get(view.name) : undefined;
-          if (view.kind === "slider" && value !== undefined) seat.engine.setDial(view.name, toSi(value, unitFromCode(view.unit)));
+          if (view.kind === "slider" && value !== undefined)
+            seat.engine.setDial(view.name, toSi(value, unitFromCode(view.unit)));
         }
         await seat.engine.settled();
         return seat.engine.result();

@@ -18,7 +18,10 @@ export type WorkspaceOptions = {
   readonly version: string;
   /** Draws a picture; given from outside because it needs a document. */
   readonly draw: (picture: Picture) => Drawing;
-  readonly share: (wish: ShareWish, read: (name: string) => Promise<Uint8Array | null>) => Promise<{ readonly name: string; readonly html: string }>;
+  readonly share: (
+    wish: ShareWish,
+    read: (name: string) => Promise<Uint8Array | null>,
+  ) => Promise<{ readonly name: string; readonly html: string }>;
   /** Whether changes from outside are watched for. */
   readonly watch: boolean;
 };
@@ -51,14 +54,19 @@ export function openWorkspace(folder: string, options: WorkspaceOptions): Worksp
   async function listing(file: string): Promise<NotebookListing> {
     const bytes = await read(file);
     const notebook = notebookFromText(bytes === null ? "" : new TextDecoder().decode(bytes), file);
-    const written = notebook.frontMatter["written"];
+    const written = notebook.frontMatter.written;
     return { file, title: notebook.title || file, written: typeof written === "string" ? written : null };
   }
 
   return {
     notebooks: async () => {
       const names = (await readdir(folder, { withFileTypes: true }))
-        .filter((entry) => !entry.isDirectory() && entry.name.toLowerCase() !== "readme.md" && safePath(entry.name, fileEndings.writable) !== null)
+        .filter(
+          (entry) =>
+            !entry.isDirectory() &&
+            entry.name.toLowerCase() !== "readme.md" &&
+            safePath(entry.name, fileEndings.writable) !== null,
+        )
         .map((entry) => entry.name)
         .sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
       return Promise.all(names.map(listing));
@@ -71,7 +79,13 @@ export function openWorkspace(folder: string, options: WorkspaceOptions): Worksp
       return next;
     },
     compute: async (file, text, dials) =>
-      pageData({ file, text, digest: digest(new TextEncoder().encode(text)), result: await desk.result(file, text, dials), draw: options.draw }),
+      pageData({
+        file,
+        text,
+        digest: digest(new TextEncoder().encode(text)),
+        result: await desk.result(file, text, dials),
+        draw: options.draw,
+      }),
     trace: desk.trace,
     share: (wish) => options.share(wish, read),
     onChange: (listener) => {

@@ -4,7 +4,13 @@ import type { FileHandle } from "node:fs/promises";
 import { open, realpath, stat } from "node:fs/promises";
 import { join, sep } from "node:path";
 
-const RESERVED = new Set(["con", "prn", "aux", "nul", ...Array.from({ length: 9 }, (_, i) => [`com${i + 1}`, `lpt${i + 1}`]).flat()]);
+const RESERVED = new Set([
+  "con",
+  "prn",
+  "aux",
+  "nul",
+  ...Array.from({ length: 9 }, (_, i) => [`com${i + 1}`, `lpt${i + 1}`]).flat(),
+]);
 
 /**
  * The name as a path inside the workspace ("records/tops.csv"), or null when it is refused: NUL or other control characters, a
@@ -28,12 +34,14 @@ export async function openInside(folder: string, name: string): Promise<FileHand
   try {
     handle = await open(path, constants.O_RDONLY | constants.O_NONBLOCK);
   } catch (failure) {
-    if (["ENOENT", "ENOTDIR", "ELOOP", "EISDIR", "ENXIO"].includes((failure as NodeJS.ErrnoException).code ?? "")) return null;
+    if (["ENOENT", "ENOTDIR", "ELOOP", "EISDIR", "ENXIO"].includes((failure as NodeJS.ErrnoException).code ?? ""))
+      return null;
     throw failure;
   }
   const real = await realpath(path);
   const [opened, named, home] = [await handle.stat(), await stat(real), await realpath(folder)];
-  if (opened.isFile() && opened.ino === named.ino && opened.dev === named.dev && real.startsWith(home + sep)) return handle;
+  if (opened.isFile() && opened.ino === named.ino && opened.dev === named.dev && real.startsWith(home + sep))
+    return handle;
   await handle.close();
   return null;
 }

@@ -17,7 +17,12 @@ export type SaveOutcome =
  * Replaces a file by new bytes if it still has the digest that the edit was based on. A link stays a link: the file behind it is
  * replaced. The mode of the file is kept. Any failure leaves the old bytes and no temporary.
  */
-export async function saveFile(path: string, bytes: Uint8Array, base: string, disk: SavingFiles = files): Promise<SaveOutcome> {
+export async function saveFile(
+  path: string,
+  bytes: Uint8Array,
+  base: string,
+  disk: SavingFiles = files,
+): Promise<SaveOutcome> {
   let temporary: string | null = null;
   try {
     const real = await disk.realpath(path);

@@ -7,10 +7,17 @@ export function watchFolder(folder: string, changed: (file: string) => void): ()
   const watcher = watch(folder, {
     depth: 2,
     ignoreInitial: true,
-    ignored: (path) => relative(folder, path).split(sep).some((part) => part.startsWith(".") && part !== "." && part !== ".."),
+    ignored: (path) =>
+      relative(folder, path)
+        .split(sep)
+        .some((part) => part.startsWith(".") && part !== "." && part !== ".."),
     awaitWriteFinish: { stabilityThreshold: 100, pollInterval: 50 },
   });
   const tell = (path: string) => changed(relative(folder, path).split(sep).join("/"));
-  watcher.on("add", tell).on("change", tell).on("unlink", tell).on("error", () => undefined);
+  watcher
+    .on("add", tell)
+    .on("change", tell)
+    .on("unlink", tell)
+    .on("error", () => undefined);
   return () => watcher.close();
 }

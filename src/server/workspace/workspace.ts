@@ -10,7 +10,12 @@ export type NotebookListing = { readonly file: string; readonly title: string; r
 export type DialPositions = ReadonlyMap<string, number>;
 
 /** What a dated copy is asked with. */
-export type ShareWish = { readonly file: string; readonly text: string; readonly date: string; readonly without: readonly string[] };
+export type ShareWish = {
+  readonly file: string;
+  readonly text: string;
+  readonly date: string;
+  readonly without: readonly string[];
+};
 
 export type Workspace = {
   readonly notebooks: () => Promise<readonly NotebookListing[]>;

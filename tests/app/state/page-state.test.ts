@@ -11,9 +11,13 @@ function bench() {
   const api: Api = {
     notebooks: async () => ({ ok: true, value: [] }),
     open: async () => ({ ok: true, value: page(file.text) }),
-    preview: async (_, text) => (file.asked++, { ok: true, value: page(text) }),
+    preview: async (_, text) => {
+      file.asked++;
+      return { ok: true, value: page(text) };
+    },
     save: async (_, text, base) => {
-      if (base !== String(file.version)) return { ok: false, status: 409, sentences: ["stale"], theirs: page(file.text) };
+      if (base !== String(file.version))
+        return { ok: false, status: 409, sentences: ["stale"], theirs: page(file.text) };
       file.text = text;
       file.version++;
       return { ok: true, value: page(text) };

@@ -7,7 +7,9 @@ it("replaces a part and leaves every other byte, line ends too", () => {
   const from = text.indexOf("1 mm");
   const to = text.indexOf("```\r\nend");
   expect(partText(text, { from, to })).toBe("1 mm\n2 mm");
-  expect(withPartText(text, { from, to }, "3 mm\n4 mm")).toBe("---\r\ntitle: x\r\n---\r\n```value a\r\n3 mm\r\n4 mm\r\n```\r\nend");
+  expect(withPartText(text, { from, to }, "3 mm\n4 mm")).toBe(
+    "---\r\ntitle: x\r\n---\r\n```value a\r\n3 mm\r\n4 mm\r\n```\r\nend",
+  );
 });
 
 it("gives back the same file when nothing was changed, wherever the part lies", () => {

@@ -17,19 +17,42 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(home, { recursive: true }));
 
-it.each(["a.md", "records/tops.csv", "Fichte & Zeder.md", "ñandú.md"])("takes %s", (name) => expect(safePath(name, endings)).toBe(name));
+it.each(["a.md", "records/tops.csv", "Fichte & Zeder.md", "ñandú.md"])("takes %s", (name) =>
+  expect(safePath(name, endings)).toBe(name),
+);
 
 it.each([
-  "", ".", "..", "../a.md", "a/../b.md", "/etc/a.md", "a//b.md", "a\\b.md", "C:a.md", "a.md\0.csv", "con.md", "records/NUL.csv", ".git/a.md", ".a.md", "a.md.", "a.md ",
-  "a.js", "package.json", "a.md/", `${"a".repeat(300)}.md`,
+  "",
+  ".",
+  "..",
+  "../a.md",
+  "a/../b.md",
+  "/etc/a.md",
+  "a//b.md",
+  "a\\b.md",
+  "C:a.md",
+  "a.md\0.csv",
+  "con.md",
+  "records/NUL.csv",
+  ".git/a.md",
+  ".a.md",
+  "a.md.",
+  "a.md ",
+  "a.js",
+  "package.json",
+  "a.md/",
+  `${"a".repeat(300)}.md`,
 ])("refuses %j", (name) => expect(safePath(name, endings)).toBeNull());
 
 it("never lets a name have an empty, dotted or absolute part, whatever it is made of", () => {
   fc.assert(
-    fc.property(fc.array(fc.constantFrom("..", ".", "/", "\\", "a", ":", "\0", ".md", "%2e", "con"), { maxLength: 12 }), (bits) => {
-      const path = safePath(bits.join(""), endings);
-      if (path !== null) for (const part of path.split("/")) expect(part).toMatch(/^[^.:\\\0][^:\\\0]*$/);
-    }),
+    fc.property(
+      fc.array(fc.constantFrom("..", ".", "/", "\\", "a", ":", "\0", ".md", "%2e", "con"), { maxLength: 12 }),
+      (bits) => {
+        const path = safePath(bits.join(""), endings);
+        if (path !== null) for (const part of path.split("/")) expect(part).toMatch(/^[^.:\\\0][^:\\\0]*$/);
+      },
+    ),
     { seed: 20260314 },
   );
 });

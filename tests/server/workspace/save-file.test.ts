@@ -1,4 +1,14 @@
-import { chmodSync, lstatSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  lstatSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import type { FileHandle } from "node:fs/promises";
 import * as files from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -7,7 +17,9 @@ import { afterEach, beforeEach, expect, it } from "vitest";
 import { digest } from "../../../src/server/workspace/digest.ts";
 import { type SavingFiles, saveFile } from "../../../src/server/workspace/save-file.ts";
 
-const [old, fresh] = ["old text\r\n".repeat(500), "new text\n".repeat(700)].map((text) => new TextEncoder().encode(text)) as [Uint8Array, Uint8Array];
+const [old, fresh] = ["old text\r\n".repeat(500), "new text\n".repeat(700)].map((text) =>
+  new TextEncoder().encode(text),
+) as [Uint8Array, Uint8Array];
 let folder = "";
 let path = "";
 beforeEach(() => {
@@ -33,7 +45,8 @@ function failing(n: number, code: string) {
         if (typeof value !== "function") return value;
         return (...given: unknown[]) => {
           tick();
-          if (key === "write") return target.write(given[0] as Uint8Array, given[1] as number, Math.min(1000, given[2] as number));
+          if (key === "write")
+            return target.write(given[0] as Uint8Array, given[1] as number, Math.min(1000, given[2] as number));
           return (value as (...all: unknown[]) => unknown).apply(target, given);
         };
       },
@@ -43,7 +56,9 @@ function failing(n: number, code: string) {
       name,
       async (...given: unknown[]) => {
         if (name !== "rm") tick();
-        const made = await (files as unknown as Record<string, (...all: unknown[]) => Promise<unknown>>)[name]?.(...given);
+        const made = await (files as unknown as Record<string, (...all: unknown[]) => Promise<unknown>>)[name]?.(
+          ...given,
+        );
         return name === "open" ? watched(made as FileHandle) : made;
       },
     ]),
@@ -58,23 +73,30 @@ it("writes the new bytes and says their digest", async () => {
 });
 
 it("writes nothing when the file is no longer the one the edit was based on, and hands over what is there", async () => {
-  expect(await saveFile(path, fresh, digest(fresh))).toMatchObject({ saved: false, because: "stale", theirs: Buffer.from(old) });
+  expect(await saveFile(path, fresh, digest(fresh))).toMatchObject({
+    saved: false,
+    because: "stale",
+    theirs: Buffer.from(old),
+  });
   expect(now()).toEqual(old);
 });
 
-it.each(["EIO", "ENOSPC", "EACCES"])("leaves old bytes or new bytes and no temporary, whichever operation fails with %s", async (code) => {
-  const all = failing(0, code);
-  expect((await saveFile(path, fresh, digest(old), all.disk)).saved).toBe(true);
-  expect(now()).toEqual(fresh);
-  for (let n = 1; n <= all.count.done; n++) {
-    writeFileSync(path, old);
-    const outcome = await saveFile(path, fresh, digest(old), failing(n, code).disk);
-    expect(outcome.saved).toBe(false);
-    expect([digest(old), digest(fresh)]).toContain(digest(now()));
-    expect(readdirSync(folder)).toEqual(["a.md"]);
-  }
-  expect(all.count.done).toBeGreaterThan(12);
-});
+it.each(["EIO", "ENOSPC", "EACCES"])(
+  "leaves old bytes or new bytes and no temporary, whichever operation fails with %s",
+  async (code) => {
+    const all = failing(0, code);
+    expect((await saveFile(path, fresh, digest(old), all.disk)).saved).toBe(true);
+    expect(now()).toEqual(fresh);
+    for (let n = 1; n <= all.count.done; n++) {
+      writeFileSync(path, old);
+      const outcome = await saveFile(path, fresh, digest(old), failing(n, code).disk);
+      expect(outcome.saved).toBe(false);
+      expect([digest(old), digest(fresh)]).toContain(digest(now()));
+      expect(readdirSync(folder)).toEqual(["a.md"]);
+    }
+    expect(all.count.done).toBeGreaterThan(12);
+  },
+);
 
 it("keeps the file's mode, and a link stays a link", async () => {
   chmodSync(path, 0o640);
