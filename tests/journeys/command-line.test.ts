@@ -18,7 +18,14 @@ const thumbrule = (...words: string[]) => {
 };
 const json = (text: string) => JSON.parse(text) as Record<string, unknown>;
 
-type Reported = { entries: { name: string; kind: string; finding?: Record<string, unknown> & { kind: string } }[] };
+type Relation = {
+  kind: string;
+  estimate: { value: number; low: number; high: number; unit: string }[];
+  rows: { used: unknown[]; setAside: unknown[] };
+  method: { source: { citation: string } };
+  cautions: unknown[];
+};
+type Reported = { entries: { name: string; kind: string; finding?: Relation }[] };
 
 it("reports a relation with estimate, interval, rows used and set aside, cautions and method", () => {
   const run = thumbrule("report", join(folder, "stiffer-tops.md"), "--json");
@@ -26,15 +33,15 @@ it("reports a relation with estimate, interval, rows used and set aside, caution
   expect(run.status).toBe(0);
   const report = json(run.out) as unknown as Reported;
   const relation = report.entries.find((entry) => entry.finding?.kind === "relation")?.finding;
-  const estimate = (relation?.estimate as { value: number; low: number; high: number; unit: string }[])[0]!;
+  const estimate = relation?.estimate[0];
+  if (!relation || !estimate) throw new Error("no relation was answered");
   expect(estimate.low).toBeLessThan(estimate.value);
   expect(estimate.value).toBeLessThan(estimate.high);
   expect(estimate.unit).toBe("mm/GPa");
-  const rows = relation?.rows as { used: unknown[]; setAside: unknown[] };
-  expect(rows.used.length).toBeGreaterThan(20);
-  expect(rows.setAside.length).toBeGreaterThan(0);
-  expect((relation?.method as { source: { citation: string } }).source.citation).not.toBe("");
-  expect(Array.isArray(relation?.cautions)).toBe(true);
+  expect(relation.rows.used.length).toBeGreaterThan(20);
+  expect(relation.rows.setAside.length).toBeGreaterThan(0);
+  expect(relation.method.source.citation).not.toBe("");
+  expect(Array.isArray(relation.cautions)).toBe(true);
 });
 
 it("asks one question without a notebook", () => {
