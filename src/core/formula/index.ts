@@ -1,1 +1,17 @@
+export * from "./amount.ts";
+export * from "./check-expression.ts";
+export * from "./column-from-expression.ts";
+export * from "./date-text.ts";
 export * from "./expression.ts";
+export * from "./formula-function.ts";
+export * from "./formula-problem.ts";
+export * from "./formula-scope.ts";
+export * from "./function-catalogue.ts";
+export { groupFunctions } from "./functions/group-functions.ts";
+export * from "./group-function.ts";
+export * from "./mask-from-expression.ts";
+export * from "./nearest-name.ts";
+export * from "./print-expression.ts";
+export * from "./typed-expression.ts";
+export * from "./value-from-expression.ts";
+export * from "./value-type.ts";

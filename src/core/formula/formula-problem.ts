@@ -1,0 +1,18 @@
+import type { ProblemCode, problems } from "../base/index.ts";
+import type { Span } from "./expression.ts";
+
+/** What is wrong in a formula and where, as offsets of the entry's body; whoever knows the file makes the sentence. */
+export type FormulaProblem = {
+  readonly span: Span;
+  readonly code: ProblemCode;
+  readonly facts: Readonly<Record<string, string | number>>;
+  readonly suggestion?: string;
+};
+
+/** A problem whose facts fit its code. */
+export const formulaProblem = <C extends ProblemCode>(span: Span, code: C, facts: Parameters<(typeof problems)[C]>[0], suggestion?: string): FormulaProblem => ({
+  span: { from: span.from, to: span.to },
+  code,
+  facts,
+  ...(suggestion === undefined ? {} : { suggestion }),
+});
