@@ -28,7 +28,9 @@ export function fittedLine(
     const [x, y] = [group.x.map(into), group.y.map(into)];
     return { x, y, meanX: mean(x), meanY: mean(y) };
   });
-  const squares = lines.flatMap(({ x, y, meanX, meanY }) => y.map((value, i) => (value - meanY - slope.value * ((x[i] ?? 0) - meanX)) ** 2));
+  const squares = lines.flatMap(({ x, y, meanX, meanY }) =>
+    y.map((value, i) => (value - meanY - slope.value * ((x[i] ?? 0) - meanX)) ** 2),
+  );
   const count = squares.length;
   const degrees = slope.degreesOfFreedom ?? Math.max(1, count - groups.length - 1);
   const variance = squares.reduce((sum, square) => sum + square, 0) / degrees;
@@ -40,10 +42,13 @@ export function fittedLine(
     const heightAt = (position: number) => meanY + slope.value * (position - meanX);
     return {
       at: positions.map((position) => ({ x: back(position), y: back(heightAt(position)) })),
-      band: multiple === 0 ? [] : positions.map((position) => {
-        const half = multiple * Math.sqrt(variance / x.length + (position - meanX) ** 2 * error * error);
-        return { x: back(position), low: back(heightAt(position) - half), high: back(heightAt(position) + half) };
-      }),
+      band:
+        multiple === 0
+          ? []
+          : positions.map((position) => {
+              const half = multiple * Math.sqrt(variance / x.length + (position - meanX) ** 2 * error * error);
+              return { x: back(position), low: back(heightAt(position) - half), high: back(heightAt(position) + half) };
+            }),
     };
   });
 }

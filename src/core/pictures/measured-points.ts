@@ -11,7 +11,8 @@ export function usedIndices(table: ColumnTable, used: readonly RowRef[]): readon
 }
 
 /** Name of a row's group; null where it is missing or there are none. */
-export const groupAt = (group: LabelColumn | null | undefined, row: number): string | null => group?.names[group.codes[row] ?? -1] ?? null;
+export const groupAt = (group: LabelColumn | null | undefined, row: number): string | null =>
+  group?.names[group.codes[row] ?? -1] ?? null;
 
 type Spread = { readonly xLow?: number; readonly xHigh?: number; readonly yLow?: number; readonly yHigh?: number };
 
@@ -34,6 +35,15 @@ export function measuredPoints(
   return indices.flatMap((index) => {
     const [xAt, yAt, row, group] = [x.at(index), y.at(index), table.rows[index], groupOf(index)];
     if (xAt === null || yAt === null || row === undefined) return [];
-    return [{ x: xAt, y: yAt, ...spreadOf(x, y, index), ...(group === null ? {} : { group }), label: pointLabel(row.piece, index, [y, x], group), row }];
+    return [
+      {
+        x: xAt,
+        y: yAt,
+        ...spreadOf(x, y, index),
+        ...(group === null ? {} : { group }),
+        label: pointLabel(row.piece, index, [y, x], group),
+        row,
+      },
+    ];
   });
 }

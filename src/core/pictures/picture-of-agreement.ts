@@ -5,6 +5,7 @@ import { groupAt, usedIndices } from "./measured-points.ts";
 import type { PictureColumns } from "./picture-columns.ts";
 import { pictureDescription } from "./picture-description.ts";
 import { pictureOfRelation } from "./picture-of-relation.ts";
+import { pointsLayer } from "./points-layer.ts";
 import { shownValues } from "./shown-values.ts";
 
 const isLevel = (name: string) => /difference|limit|bias/.test(name) && !/ratio|width|slope/.test(name);
@@ -19,9 +20,19 @@ export function pictureOfAgreement(finding: Answer, columns: PictureColumns): Pi
     const [aAt, bAt, row, group] = [a.at(index), b.at(index), table.rows[index], groupAt(columns.group, index)];
     if (typeof aAt !== "number" || typeof bAt !== "number" || row === undefined) return [];
     const difference = aAt - bAt * toFirst;
-    return [{ x: (aAt + bAt * toFirst) / 2, y: difference, ...(group === null ? {} : { group }), label: `${row.piece}: ${amountInWords(difference, null, first.unit)} apart`, row }];
+    return [
+      {
+        x: (aAt + bAt * toFirst) / 2,
+        y: difference,
+        ...(group === null ? {} : { group }),
+        label: `${row.piece}: ${amountInWords(difference, null, first.unit)} apart`,
+        row,
+      },
+    ];
   });
-  const levels = finding.estimate.filter((estimate) => isLevel(estimate.name) && unitForDisplay(estimate.unit) === unitForDisplay(first.unit));
+  const levels = finding.estimate.filter(
+    (estimate) => isLevel(estimate.name) && unitForDisplay(estimate.unit) === unitForDisplay(first.unit),
+  );
   const groups = (columns.group?.names ?? []).filter((name) => points.some((point) => point.group === name));
   const x = { label: "mean of the two", unit: first.unit, kind: "number" } as const;
   const y = { label: "difference", unit: first.unit, kind: "number" } as const;
@@ -32,7 +43,7 @@ export function pictureOfAgreement(finding: Answer, columns: PictureColumns): Pi
     y,
     groups,
     layers: [
-      { kind: "points", points },
+      pointsLayer(points),
       ...levels.map((level): PictureLayer => ({ kind: "level", axis: "y", value: level.value, words: level.name })),
     ],
   };

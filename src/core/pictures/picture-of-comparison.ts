@@ -4,10 +4,15 @@ import { scaleFactor, unitForDisplay } from "../units/index.ts";
 import { groupAt, measuredPoints, usedIndices } from "./measured-points.ts";
 import type { PictureColumns } from "./picture-columns.ts";
 import { pictureDescription } from "./picture-description.ts";
+import { pointsLayer } from "./points-layer.ts";
 import { shownValues } from "./shown-values.ts";
 
 /** Estimates that belong to one group alone: the name ends in the group's name, and names no other group beside it. */
-function groupIntervals(finding: Answer, names: readonly string[], unit: string): Extract<PictureLayer, { kind: "intervals" }>["intervals"] {
+function groupIntervals(
+  finding: Answer,
+  names: readonly string[],
+  unit: string,
+): Extract<PictureLayer, { kind: "intervals" }>["intervals"] {
   return names.flatMap((name) => {
     const own = finding.estimate.find(
       (estimate) =>
@@ -24,7 +29,9 @@ export function pictureOfComparison(finding: Answer, columns: PictureColumns): P
   const group = columns.group;
   if (!group) return undefined;
   const [value, label] = [shownValues(columns.y), shownValues(group)];
-  const points = measuredPoints(columns.table, usedIndices(columns.table, finding.rows.used), value, label, (row) => groupAt(group, row));
+  const points = measuredPoints(columns.table, usedIndices(columns.table, finding.rows.used), value, label, (row) =>
+    groupAt(group, row),
+  );
   const names = group.names.filter((name) => points.some((point) => point.group === name));
   const intervals = value.axis.kind === "number" ? groupIntervals(finding, names, value.axis.unit) : [];
   return {
@@ -33,6 +40,6 @@ export function pictureOfComparison(finding: Answer, columns: PictureColumns): P
     x: value.axis,
     y: { ...label.axis, order: names },
     groups: names,
-    layers: [{ kind: "points", points }, ...(intervals.length === 0 ? [] : [{ kind: "intervals", intervals } as const])],
+    layers: [pointsLayer(points), ...(intervals.length === 0 ? [] : [{ kind: "intervals", intervals } as const])],
   };
 }

@@ -12,12 +12,19 @@ export function pictureOfRanking(finding: Answer, columns: PictureColumns): Pict
   const pieces = new Set(finding.rows.used.map((row) => row.piece));
   const intervals = finding.estimate
     .flatMap((estimate) => {
-      const label = pieces.has(estimate.name) ? estimate.name : [...pieces].find((piece) => estimate.name.endsWith(` ${piece}`));
+      const label = pieces.has(estimate.name)
+        ? estimate.name
+        : [...pieces].find((piece) => estimate.name.endsWith(` ${piece}`));
       return label === undefined ? [] : [{ label, value: estimate.value, low: estimate.low, high: estimate.high }];
     })
     .slice(0, MOST);
   if (intervals.length === 0) return undefined;
-  const piece = { label: "piece", unit: "1", kind: "label", order: intervals.map((interval) => interval.label) } as const;
+  const piece = {
+    label: "piece",
+    unit: "1",
+    kind: "label",
+    order: intervals.map((interval) => interval.label),
+  } as const;
   return {
     title: `pieces by ${value.axis.label}`,
     description: pictureDescription(finding, [], [], value.axis, piece),

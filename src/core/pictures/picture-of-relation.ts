@@ -6,19 +6,30 @@ import { fittedLine } from "./fitted-line.ts";
 import { groupAt, measuredPoints, usedIndices } from "./measured-points.ts";
 import type { PictureColumns } from "./picture-columns.ts";
 import { pictureDescription } from "./picture-description.ts";
+import { pointsLayer } from "./points-layer.ts";
 import { shownValues } from "./shown-values.ts";
 
 const isSlope = (estimate: Estimate) => /^(slope|exponent)/.test(estimate.name);
 
 /** The slope of a group's own line where the finding has one, else the common slope. */
 const slopeFor = (finding: Answer, group: string | null): Estimate | undefined =>
-  (group === null ? undefined : finding.estimate.find((estimate) => isSlope(estimate) && estimate.name.endsWith(` within ${group}`))) ?? finding.estimate.find(isSlope);
+  (group === null
+    ? undefined
+    : finding.estimate.find((estimate) => isSlope(estimate) && estimate.name.endsWith(` within ${group}`))) ??
+  finding.estimate.find(isSlope);
 
 type Coordinates = { readonly name: string | null; readonly x: readonly number[]; readonly y: readonly number[] };
 
 /** A group of one point has no line: it would be a line of no length. */
-function coordinates(points: readonly PicturePoint[], groups: readonly string[], logarithmic: boolean): readonly Coordinates[] {
-  const usable = points.filter((point) => typeof point.x === "number" && typeof point.y === "number" && (!logarithmic || (point.x > 0 && point.y > 0)));
+function coordinates(
+  points: readonly PicturePoint[],
+  groups: readonly string[],
+  logarithmic: boolean,
+): readonly Coordinates[] {
+  const usable = points.filter(
+    (point) =>
+      typeof point.x === "number" && typeof point.y === "number" && (!logarithmic || (point.x > 0 && point.y > 0)),
+  );
   const names: readonly (string | null)[] = groups.length === 0 ? [null] : groups;
   return names
     .map((name) => {
@@ -32,12 +43,27 @@ function layersOf(line: FittedLine, name: string | null, slope: Estimate): reado
   const group = name === null ? {} : { group: name };
   const whose = name === null ? "line" : `line of ${name}`;
   return [
-    ...(line.band.length === 0 ? [] : [{ kind: "band", ...group, words: `${Math.round(slope.level * 100)} % interval of the ${whose}`, at: line.band } as const]),
+    ...(line.band.length === 0
+      ? []
+      : [
+          {
+            kind: "band",
+            ...group,
+            words: `${Math.round(slope.level * 100)} % interval of the ${whose}`,
+            at: line.band,
+          } as const,
+        ]),
     { kind: "line", ...group, words: whose, at: line.at },
   ];
 }
 
-function lineLayers(finding: Answer, points: readonly PicturePoint[], groups: readonly string[], perUnit: number, logarithmic: boolean): readonly PictureLayer[] {
+function lineLayers(
+  finding: Answer,
+  points: readonly PicturePoint[],
+  groups: readonly string[],
+  perUnit: number,
+  logarithmic: boolean,
+): readonly PictureLayer[] {
   const lines = coordinates(points, groups, logarithmic);
   const common = new Set(lines.map((line) => slopeFor(finding, line.name))).size === 1;
   const layers: PictureLayer[] = [];
@@ -45,7 +71,13 @@ function lineLayers(finding: Answer, points: readonly PicturePoint[], groups: re
     const slope = slopeFor(finding, line.name);
     if (slope === undefined) continue;
     const by = logarithmic ? 1 : scaleFactor(slope.unit) / perUnit;
-    const shown = { ...slope, value: slope.value * by, low: slope.low * by, high: slope.high * by, ...(slope.standardError === undefined ? {} : { standardError: slope.standardError * by }) };
+    const shown = {
+      ...slope,
+      value: slope.value * by,
+      low: slope.low * by,
+      high: slope.high * by,
+      ...(slope.standardError === undefined ? {} : { standardError: slope.standardError * by }),
+    };
     const fitted = common ? fittedLine(lines, shown, logarithmic)[index] : fittedLine([line], shown, logarithmic)[0];
     if (fitted) layers.push(...layersOf(fitted, line.name, slope));
   }
@@ -56,7 +88,9 @@ function lineLayers(finding: Answer, points: readonly PicturePoint[], groups: re
 export function pictureOfRelation(finding: Answer, columns: PictureColumns): Picture | undefined {
   if (!columns.x) return undefined;
   const [x, y] = [shownValues(columns.x), shownValues(columns.y)];
-  const points = measuredPoints(columns.table, usedIndices(columns.table, finding.rows.used), x, y, (row) => groupAt(columns.group, row));
+  const points = measuredPoints(columns.table, usedIndices(columns.table, finding.rows.used), x, y, (row) =>
+    groupAt(columns.group, row),
+  );
   const groups = (columns.group?.names ?? []).filter((name) => points.some((point) => point.group === name));
   const perUnit = scaleFactor(y.axis.unit) / scaleFactor(x.axis.unit);
   const straight = x.axis.kind === "number" && y.axis.kind === "number";
@@ -66,6 +100,9 @@ export function pictureOfRelation(finding: Answer, columns: PictureColumns): Pic
     x: x.axis,
     y: y.axis,
     groups,
-    layers: [...(straight ? lineLayers(finding, points, groups, perUnit, columns.powerLaw ?? false) : []), { kind: "points", points }],
+    layers: [
+      ...(straight ? lineLayers(finding, points, groups, perUnit, columns.powerLaw ?? false) : []),
+      pointsLayer(points),
+    ],
   };
 }

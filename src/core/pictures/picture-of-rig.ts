@@ -5,6 +5,7 @@ import { fittedLine } from "./fitted-line.ts";
 import { usedIndices } from "./measured-points.ts";
 import type { PictureColumns } from "./picture-columns.ts";
 import { pictureDescription } from "./picture-description.ts";
+import { pointsLayer } from "./points-layer.ts";
 import { shownValues } from "./shown-values.ts";
 
 function lineLayers(finding: Answer, points: readonly PicturePoint[]): readonly PictureLayer[] {
@@ -28,13 +29,21 @@ export function pictureOfRig(finding: Answer, columns: PictureColumns): Picture 
     const [readAt, knownAt, row] = [read.at(index), known.at(index), table.rows[index]];
     if (typeof readAt !== "number" || typeof knownAt !== "number" || row === undefined) return [];
     const error = readAt - knownAt * toReading;
-    return [{ x: knownAt * toReading, y: error, label: `${row.piece}: reads ${amountInWords(readAt, null, reading.unit)} for ${amountInWords(knownAt, null, reference.unit)}`, row }];
+    return [
+      {
+        x: knownAt * toReading,
+        y: error,
+        label: `${row.piece}: reads ${amountInWords(readAt, null, reading.unit)} for ${amountInWords(knownAt, null, reference.unit)}`,
+        row,
+      },
+    ];
   });
   const x = { label: "reference", unit: reading.unit, kind: "number" } as const;
   const y = { label: "reading minus reference", unit: reading.unit, kind: "number" } as const;
   const bias = finding.estimate.find((estimate) => estimate.name.startsWith("bias"))?.value;
   const repeatability = finding.estimate.find((estimate) => estimate.name.startsWith("repeatability"))?.value;
-  const limits = bias === undefined || repeatability === undefined ? [] : [bias - 2 * repeatability, bias + 2 * repeatability];
+  const limits =
+    bias === undefined || repeatability === undefined ? [] : [bias - 2 * repeatability, bias + 2 * repeatability];
   return {
     title: "reading minus reference",
     description: pictureDescription(finding, points, [], x, y),
@@ -44,8 +53,15 @@ export function pictureOfRig(finding: Answer, columns: PictureColumns): Picture 
     layers: [
       ...lineLayers(finding, points),
       { kind: "level", axis: "y", value: 0, words: "no error" },
-      ...limits.map((value): PictureLayer => ({ kind: "level", axis: "y", value, words: "bias, twice the repeatability either way" })),
-      { kind: "points", points },
+      ...limits.map(
+        (value): PictureLayer => ({
+          kind: "level",
+          axis: "y",
+          value,
+          words: "bias, twice the repeatability either way",
+        }),
+      ),
+      pointsLayer(points),
     ],
   };
 }

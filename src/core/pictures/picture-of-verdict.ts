@@ -5,6 +5,7 @@ import type { PictureColumns } from "./picture-columns.ts";
 import { pictureDescription } from "./picture-description.ts";
 import { pictureOfComparison } from "./picture-of-comparison.ts";
 import { pictureOfRelation } from "./picture-of-relation.ts";
+import { pointsLayer } from "./points-layer.ts";
 import { shownValues } from "./shown-values.ts";
 
 const PERIODS = ["finished before it was stated", "finished since", "date not known"] as const;
@@ -21,7 +22,9 @@ export function pictureOfVerdict(finding: Answer, columns: PictureColumns): Pict
   if (!columns.stated) return pictureOfRelation(finding, columns);
   const stated = columns.stated;
   const [x, y] = [shownValues(columns.x), shownValues(columns.y)];
-  const points = measuredPoints(columns.table, usedIndices(columns.table, finding.rows.used), x, y, (row) => periodAt(stated, row));
+  const points = measuredPoints(columns.table, usedIndices(columns.table, finding.rows.used), x, y, (row) =>
+    periodAt(stated, row),
+  );
   const groups = PERIODS.filter((period) => points.some((point) => point.group === period));
   return {
     title: `${y.axis.label} against ${x.axis.label}, before and after the rule was stated`,
@@ -29,6 +32,6 @@ export function pictureOfVerdict(finding: Answer, columns: PictureColumns): Pict
     x: x.axis,
     y: y.axis,
     groups,
-    layers: [{ kind: "points", points }],
+    layers: [pointsLayer(points)],
   };
 }

@@ -20,4 +20,5 @@ const drawn: { readonly [K in AnswerKind]: (finding: Answer, columns: PictureCol
 };
 
 /** What to draw for an answer; undefined where its columns leave nothing to draw. Every number is in the unit of display. */
-export const pictureOf = (finding: Answer, columns: PictureColumns): Picture | undefined => drawn[finding.kind](finding, columns);
+export const pictureOf = (finding: Answer, columns: PictureColumns): Picture | undefined =>
+  drawn[finding.kind](finding, columns);

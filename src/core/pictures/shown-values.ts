@@ -15,7 +15,12 @@ const words = (name: string) => name.replaceAll("_", " ");
 const finiteOrNull = (value: number | undefined) => (value !== undefined && Number.isFinite(value) ? value : null);
 const none = () => 0;
 
-function ofNumbers(values: Float64Array, uncertainty: Float64Array | null, name: string, unitCode: string): ShownValues {
+function ofNumbers(
+  values: Float64Array,
+  uncertainty: Float64Array | null,
+  name: string,
+  unitCode: string,
+): ShownValues {
   const unit = unitFromCode(unitCode);
   return {
     axis: { label: words(name), unit: unitCode, kind: "number" },
@@ -36,11 +41,19 @@ const ofCodes = (codes: ArrayLike<number>, names: readonly string[], name: strin
 const shownOf: { readonly [K in Column["kind"]]: (column: Extract<Column, { kind: K }>) => ShownValues } = {
   quantity: (column) => ofNumbers(column.values, column.uncertainty, column.name, column.unit),
   pitch: (column) => ofNumbers(column.frequencies, null, column.name, "Hz"),
-  date: (column) => ({ axis: { label: words(column.name), unit: "1", kind: "date" }, at: (row) => finiteOrNull(column.days[row]), uncertaintyAt: none }),
+  date: (column) => ({
+    axis: { label: words(column.name), unit: "1", kind: "date" },
+    at: (row) => finiteOrNull(column.days[row]),
+    uncertaintyAt: none,
+  }),
   label: (column) => ofCodes(column.codes, column.names, column.name),
   grade: (column) => ofCodes(column.codes, column.levels, column.name),
   "yes-no": (column) => ofCodes(column.values, ["no", "yes"], column.name),
-  words: (column) => ({ axis: { label: words(column.name), unit: "1", kind: "label" }, at: (row) => column.texts[row] ?? null, uncertaintyAt: none }),
+  words: (column) => ({
+    axis: { label: words(column.name), unit: "1", kind: "label" },
+    at: (row) => column.texts[row] ?? null,
+    uncertaintyAt: none,
+  }),
 };
 
 /** How the values of a column are shown on an axis: numbers in its unit of display, labels and grades by name, dates in days. */

@@ -1,6 +1,7 @@
 // JSON in one spelling only, so that equal content has equal bytes and one digest.
 
-const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === "object" && value !== null;
+const isPlain = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null;
 
 /**
  * The canonical form of a JSON value: no space, members sorted by UTF-16 code units, numbers as ECMAScript prints them,
@@ -13,7 +14,8 @@ export function canonicalJson(value: unknown): string {
     if (!Number.isFinite(value)) throw new RangeError(`${value} has no JSON`);
     return JSON.stringify(value);
   }
-  if (Array.isArray(value)) return `[${value.map((part) => canonicalJson(part === undefined ? null : part)).join(",")}]`;
+  if (Array.isArray(value))
+    return `[${value.map((part) => canonicalJson(part === undefined ? null : part)).join(",")}]`;
   if (!isPlain(value)) throw new RangeError(`${typeof value} has no JSON`);
   const members = Object.keys(value)
     .filter((name) => value[name] !== undefined)

@@ -32,4 +32,5 @@ export function copyDigest(bytes: Uint8Array): { readonly stated: string; readon
 }
 
 /** base64 of a digest in hexadecimal digits, as a content security policy wants it. */
-export const base64FromHex = (hex: string): string => btoa((hex.match(/../g) ?? []).map((pair) => String.fromCharCode(Number.parseInt(pair, 16))).join(""));
+export const base64FromHex = (hex: string): string =>
+  btoa((hex.match(/../g) ?? []).map((pair) => String.fromCharCode(Number.parseInt(pair, 16))).join(""));

@@ -31,15 +31,26 @@ function entryHtml(copy: EmbeddedCopy, name: string, looks: CopyLooks): string {
 }
 
 const partsHtml = (copy: EmbeddedCopy, looks: CopyLooks): string =>
-  copy.result.parts.map((part) => (part.is === "prose" ? `<div class="prose">${looks.renderProse(part.text)}</div>` : entryHtml(copy, part.name, looks))).join("\n");
+  copy.result.parts
+    .map((part) =>
+      part.is === "prose"
+        ? `<div class="prose">${looks.renderProse(part.text)}</div>`
+        : entryHtml(copy, part.name, looks),
+    )
+    .join("\n");
 
 const LOADS = /@import|url\(\s*["']?(?!data:|#)/i;
 
 /** Style and script must not close their own elements, and the style must not reach outside. Both are ours: breaking it is our bug. */
 function checkedReader(looks: CopyLooks): { readonly script: string; readonly style: string } {
   const style = looks.readerStyle.replace(/\r\n?/g, "\n");
-  if (LOADS.test(style) || /<\/style/i.test(style)) throw new RangeError("the reader's style reaches outside or closes itself");
-  const script = looks.readerScript.replace(/\r\n?/g, "\n").replace(/<\/(script)/gi, "<\\/$1").replace(/<!--/g, "<\\!--").replace(/\n?\/\/# sourceMappingURL=[^\n]*/g, "");
+  if (LOADS.test(style) || /<\/style/i.test(style))
+    throw new RangeError("the reader's style reaches outside or closes itself");
+  const script = looks.readerScript
+    .replace(/\r\n?/g, "\n")
+    .replace(/<\/(script)/gi, "<\\/$1")
+    .replace(/<!--/g, "<\\!--")
+    .replace(/\n?\/\/# sourceMappingURL=[^\n]*/g, "");
   return { script, style };
 }
 
@@ -49,7 +60,10 @@ export async function copyHtml(copy: EmbeddedCopy, looks: CopyLooks, digest: Dig
   const hash = async (text: string) => `'sha256-${base64FromHex(await digest(new TextEncoder().encode(text)))}'`;
   const policy = `default-src 'none'; script-src ${script === "" ? "'none'" : await hash(script)}; style-src ${style === "" ? "'none'" : await hash(style)}; img-src data:; connect-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'`;
   const title = htmlText(copy.result.title);
-  const held = copy.withheld === 0 ? "" : ` ${copy.withheld === 1 ? "One column was" : `${copy.withheld} columns were`} held back.`;
+  const held =
+    copy.withheld === 0
+      ? ""
+      : ` ${copy.withheld === 1 ? "One column was" : `${copy.withheld} columns were`} held back.`;
   return [
     "<!doctype html>",
     '<html lang="en">',
@@ -64,7 +78,7 @@ export async function copyHtml(copy: EmbeddedCopy, looks: CopyLooks, digest: Dig
     '<body class="dated-copy">',
     `<header><p class="dated">Dated copy of ${htmlText(copy.date)}, made by Thumbrule ${htmlText(copy.version)}.${held}</p>\n<h1>${title}</h1></header>`,
     `<main id="copy">\n${partsHtml(copy, looks)}\n</main>`,
-    '<footer><p>To check this copy: <code>thumbrule verify</code> computes every number again from the records inside, and finds any changed byte. It does not show who made the copy, nor that the records are true.</p></footer>',
+    "<footer><p>To check this copy: <code>thumbrule verify</code> computes every number again from the records inside, and finds any changed byte. It does not show who made the copy, nor that the records are true.</p></footer>",
     `<script type="application/json" id="thumbrule-data">${jsonForScript(canonicalJson(copy))}</script>`,
     ...(script === "" ? [] : [`<script type="module">${script}</script>`]),
     "</body>",

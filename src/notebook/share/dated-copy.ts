@@ -36,12 +36,19 @@ export type DatedCopyInput = {
   readonly compute?: (copy: EmbeddedCopy) => Promise<NotebookResult>;
 };
 
-export type Sharing = { readonly copy: WrittenCopy | null; readonly problems: readonly CopyProblem[]; readonly warnings: readonly CopyProblem[] };
+export type Sharing = {
+  readonly copy: WrittenCopy | null;
+  readonly problems: readonly CopyProblem[];
+  readonly warnings: readonly CopyProblem[];
+};
 
-const isDate = (text: string) => /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(new Date(`${text}T00:00:00Z`).getTime());
+const isDate = (text: string) =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(new Date(`${text}T00:00:00Z`).getTime());
 
 /** How a copy is shown: views by the page's own components, prose and pictures by this room. */
-export const copyLooks = (input: Pick<DatedCopyInput, "renderView" | "renderProse" | "document" | "readerScript" | "readerStyle">): CopyLooks => ({
+export const copyLooks = (
+  input: Pick<DatedCopyInput, "renderView" | "renderProse" | "document" | "readerScript" | "readerStyle">,
+): CopyLooks => ({
   renderView: input.renderView,
   renderProse: input.renderProse ?? ((markdown) => proseHtml(markdown)),
   drawPicture: (picture) => pictureDrawing(picture, input.document),
@@ -50,12 +57,21 @@ export const copyLooks = (input: Pick<DatedCopyInput, "renderView" | "renderPros
 });
 
 /** The result without where it was computed: only the notebook's own name, no folder. */
-const placeless = (result: NotebookResult): NotebookResult => ({ ...result, notebook: result.notebook.slice(Math.max(result.notebook.lastIndexOf("/"), result.notebook.lastIndexOf("\\")) + 1) });
+const placeless = (result: NotebookResult): NotebookResult => ({
+  ...result,
+  notebook: result.notebook.slice(Math.max(result.notebook.lastIndexOf("/"), result.notebook.lastIndexOf("\\")) + 1),
+});
 
 /** The dated copy of a notebook. Same input, version and date: same bytes. Nothing of folder, clock or user stands in it. */
 export async function datedCopy(input: DatedCopyInput): Promise<Sharing> {
-  if (!isDate(input.date)) return { copy: null, problems: [copyProblem("bad-date", { date: input.date })], warnings: [] };
-  const kept = withheldColumns({ notebookText: input.notebookText, file: input.result.notebook, tables: input.tables, without: input.without });
+  if (!isDate(input.date))
+    return { copy: null, problems: [copyProblem("bad-date", { date: input.date })], warnings: [] };
+  const kept = withheldColumns({
+    notebookText: input.notebookText,
+    file: input.result.notebook,
+    tables: input.tables,
+    without: input.without,
+  });
   if (kept.problems.length > 0) return { copy: null, problems: kept.problems, warnings: kept.warnings };
   const draft: EmbeddedCopy = {
     format: "thumbrule-dated-copy",
@@ -68,7 +84,23 @@ export async function datedCopy(input: DatedCopyInput): Promise<Sharing> {
     tables: [...kept.tables.values()].map(embeddedTable),
     result: placeless(input.result),
   };
-  const recomputed = kept.withheld === 0 ? draft.result : input.compute ? placeless(await input.compute({ ...draft, result: { ...draft.result, parts: [], entries: [], problems: [] } })) : null;
-  if (recomputed === null) return { copy: null, problems: [copyProblem("cannot-recompute", { reason: "nothing was given to compute with" })], warnings: [] };
-  return { copy: await copyFromEmbedded({ ...draft, result: recomputed }, copyLooks(input), input.digest), problems: [], warnings: kept.warnings };
+  const recomputed =
+    kept.withheld === 0
+      ? draft.result
+      : input.compute
+        ? placeless(
+            await input.compute({ ...draft, result: { ...draft.result, parts: [], entries: [], problems: [] } }),
+          )
+        : null;
+  if (recomputed === null)
+    return {
+      copy: null,
+      problems: [copyProblem("cannot-recompute", { reason: "nothing was given to compute with" })],
+      warnings: [],
+    };
+  return {
+    copy: await copyFromEmbedded({ ...draft, result: recomputed }, copyLooks(input), input.digest),
+    problems: [],
+    warnings: kept.warnings,
+  };
 }

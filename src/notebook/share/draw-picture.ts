@@ -5,15 +5,17 @@ import type { Drawing, Picture, PictureLayer, PicturePoint } from "../../core/ba
 import { drawingOfElement } from "./drawing-of-element.ts";
 import { groupMarks } from "./group-marks.ts";
 import { markupOfDrawing } from "./markup-of-drawing.ts";
-import { pictureAxes, leftMargin, scaleOf } from "./picture-axes.ts";
+import { leftMargin, pictureAxes, scaleOf } from "./picture-axes.ts";
 import { pictureKey } from "./picture-key.ts";
 
 type Position = (value: number | string | undefined) => number | string | Date | undefined;
 type Sheet = { readonly picture: Picture; readonly x: Position; readonly y: Position };
 
 const DAY = 86_400_000;
-const position = (kind: string): Position => (kind === "date" ? (value) => (typeof value === "number" ? new Date(value * DAY) : value) : (value) => value);
-const markOf = (picture: Picture, group: string | undefined) => groupMarks(group === undefined ? 0 : picture.groups.indexOf(group));
+const position = (kind: string): Position =>
+  kind === "date" ? (value) => (typeof value === "number" ? new Date(value * DAY) : value) : (value) => value;
+const markOf = (picture: Picture, group: string | undefined) =>
+  groupMarks(group === undefined ? 0 : picture.groups.indexOf(group));
 
 function pointMarks({ picture, x, y }: Sheet, points: readonly PicturePoint[]): readonly Markish[] {
   const names: readonly (string | undefined)[] = picture.groups.length === 0 ? [undefined] : picture.groups;
@@ -21,15 +23,59 @@ function pointMarks({ picture, x, y }: Sheet, points: readonly PicturePoint[]): 
   const upBars = points.filter((point) => point.yLow !== undefined && point.yHigh !== undefined);
   const bar = { stroke: "var(--ink-quiet)", strokeWidth: 1, strokeOpacity: 0.6 } as const;
   return [
-    ...(inBars.length ? [ruleY(inBars, { x1: (p: PicturePoint) => x(p.xLow), x2: (p: PicturePoint) => x(p.xHigh), y: (p: PicturePoint) => y(p.y), ...bar })] : []),
-    ...(upBars.length ? [ruleX(upBars, { y1: (p: PicturePoint) => y(p.yLow), y2: (p: PicturePoint) => y(p.yHigh), x: (p: PicturePoint) => x(p.x), ...bar })] : []),
+    ...(inBars.length
+      ? [
+          ruleY(inBars, {
+            x1: (p: PicturePoint) => x(p.xLow),
+            x2: (p: PicturePoint) => x(p.xHigh),
+            y: (p: PicturePoint) => y(p.y),
+            ...bar,
+          }),
+        ]
+      : []),
+    ...(upBars.length
+      ? [
+          ruleX(upBars, {
+            y1: (p: PicturePoint) => y(p.yLow),
+            y2: (p: PicturePoint) => y(p.yHigh),
+            x: (p: PicturePoint) => x(p.x),
+            ...bar,
+          }),
+        ]
+      : []),
     ...names.flatMap((name) => {
       const mark = markOf(picture, name);
       const own = name === undefined ? points : points.filter((point) => point.group === name);
-      return own.length === 0 ? [] : [dot(own, { x: (p: PicturePoint) => x(p.x), y: (p: PicturePoint) => y(p.y), symbol: mark.shape, stroke: mark.color, strokeWidth: 1.6, r: 4, fill: mark.color, fillOpacity: 0.35, title: "label" })];
+      return own.length === 0
+        ? []
+        : [
+            dot(own, {
+              x: (p: PicturePoint) => x(p.x),
+              y: (p: PicturePoint) => y(p.y),
+              symbol: mark.shape,
+              stroke: mark.color,
+              strokeWidth: 1.6,
+              r: 4,
+              fill: mark.color,
+              fillOpacity: 0.35,
+              title: "label",
+            }),
+          ];
     }),
     ...(picture.groups.length && points.some((point) => point.group === undefined)
-      ? [dot(points.filter((point) => point.group === undefined), { x: (p: PicturePoint) => x(p.x), y: (p: PicturePoint) => y(p.y), symbol: "plus", stroke: "var(--ink-quiet)", r: 4, title: "label" })]
+      ? [
+          dot(
+            points.filter((point) => point.group === undefined),
+            {
+              x: (p: PicturePoint) => x(p.x),
+              y: (p: PicturePoint) => y(p.y),
+              symbol: "plus",
+              stroke: "var(--ink-quiet)",
+              r: 4,
+              title: "label",
+            },
+          ),
+        ]
       : []),
   ];
 }
@@ -42,19 +88,46 @@ type Interval = LayerOf<"intervals">["intervals"][number];
 /** Intervals lie along whichever axis holds numbers. */
 function intervalMarks({ picture }: Sheet, layer: LayerOf<"intervals">): readonly Markish[] {
   const thick = { stroke: "currentColor", strokeWidth: 2.2 } as const;
-  const middle = { symbol: "diamond", r: 5, fill: "var(--paper)", stroke: "currentColor", strokeWidth: 2, title: (i: Interval) => i.label } as const;
+  const middle = {
+    symbol: "diamond",
+    r: 5,
+    fill: "var(--paper)",
+    stroke: "currentColor",
+    strokeWidth: 2,
+    title: (i: Interval) => i.label,
+  } as const;
   return picture.y.kind === "label"
-    ? [ruleY(layer.intervals, { y: "label", x1: "low", x2: "high", ...thick }), dot(layer.intervals, { x: "value", y: "label", ...middle })]
-    : [ruleX(layer.intervals, { x: "label", y1: "low", y2: "high", ...thick }), dot(layer.intervals, { x: "label", y: "value", ...middle })];
+    ? [
+        ruleY(layer.intervals, { y: "label", x1: "low", x2: "high", ...thick }),
+        dot(layer.intervals, { x: "value", y: "label", ...middle }),
+      ]
+    : [
+        ruleX(layer.intervals, { x: "label", y1: "low", y2: "high", ...thick }),
+        dot(layer.intervals, { x: "label", y: "value", ...middle }),
+      ];
 }
 
 const layerMarks: { readonly [K in PictureLayer["kind"]]: (sheet: Sheet, layer: LayerOf<K>) => readonly Markish[] } = {
   points: (sheet, layer) => pointMarks(sheet, layer.points),
   line: ({ picture, x, y }, layer) => [
-    line(layer.at, { x: (p: At) => x(p.x), y: (p: At) => y(p.y), stroke: markOf(picture, layer.group).color, strokeWidth: 2, ...(layer.dashed ? { strokeDasharray: "6 4" } : {}), ariaLabel: () => layer.words }),
+    line(layer.at, {
+      x: (p: At) => x(p.x),
+      y: (p: At) => y(p.y),
+      stroke: markOf(picture, layer.group).color,
+      strokeWidth: 2,
+      ...(layer.dashed ? { strokeDasharray: "6 4" } : {}),
+      ariaLabel: () => layer.words,
+    }),
   ],
   band: ({ picture, x, y }, layer) => [
-    areaY(layer.at, { x: (p: BandAt) => x(p.x), y1: (p: BandAt) => y(p.low), y2: (p: BandAt) => y(p.high), fill: markOf(picture, layer.group).color, fillOpacity: 0.14, ariaLabel: () => layer.words }),
+    areaY(layer.at, {
+      x: (p: BandAt) => x(p.x),
+      y1: (p: BandAt) => y(p.low),
+      y2: (p: BandAt) => y(p.high),
+      fill: markOf(picture, layer.group).color,
+      fillOpacity: 0.14,
+      ariaLabel: () => layer.words,
+    }),
   ],
   intervals: intervalMarks,
   level: ({ x, y }, layer) => {
@@ -82,7 +155,9 @@ const ROW = 34;
 export function drawPicture(picture: Picture, document: Document): SVGSVGElement {
   const sheet: Sheet = { picture, x: position(picture.x.kind), y: position(picture.y.kind) };
   const [xLabels, yLabels] = [labelsAlong(picture, "x"), labelsAlong(picture, "y")];
-  const marks = picture.layers.flatMap((layer) => (layerMarks[layer.kind] as (sheet: Sheet, layer: PictureLayer) => readonly Markish[])(sheet, layer));
+  const marks = picture.layers.flatMap((layer) =>
+    (layerMarks[layer.kind] as (sheet: Sheet, layer: PictureLayer) => readonly Markish[])(sheet, layer),
+  );
   const key = pictureKey(picture, document, WIDTH);
   const svg = plot({
     document,
@@ -105,7 +180,9 @@ export function drawPicture(picture: Picture, document: Document): SVGSVGElement
 }
 
 /** The picture as plain data, for who builds it node by node. */
-export const pictureDrawing = (picture: Picture, document: Document): Drawing => drawingOfElement(drawPicture(picture, document));
+export const pictureDrawing = (picture: Picture, document: Document): Drawing =>
+  drawingOfElement(drawPicture(picture, document));
 
 /** The picture as text, for a saved file. */
-export const pictureMarkup = (picture: Picture, document: Document): string => markupOfDrawing(pictureDrawing(picture, document));
+export const pictureMarkup = (picture: Picture, document: Document): string =>
+  markupOfDrawing(pictureDrawing(picture, document));

@@ -8,7 +8,8 @@ const NAME = /^[A-Za-z][\w:.-]*$/;
 
 /** A hundredth of a pixel is enough, and the same on every machine. */
 const GEOMETRY = new Set(["d", "transform", "x", "y", "x1", "x2", "y1", "y2", "cx", "cy", "width", "height"]);
-const rounded = (value: string) => value.replace(/-?\d+\.\d+/g, (digits) => String(Math.round(Number(digits) * 100) / 100));
+const rounded = (value: string) =>
+  value.replace(/-?\d+\.\d+/g, (digits) => String(Math.round(Number(digits) * 100) / 100));
 
 /** The element as data: its tag, its attributes in order of name, what it holds. Empty texts and odd names are left out. */
 export function drawingOfElement(element: Element): Drawing {
@@ -17,7 +18,8 @@ export function drawingOfElement(element: Element): Drawing {
     .map(({ name, value }) => [name, GEOMETRY.has(name) ? rounded(value) : value] as const)
     .sort(([a], [b]) => (a < b ? -1 : 1));
   const children = Array.from(element.childNodes).flatMap((node): (Drawing | string)[] => {
-    if (node.nodeType === 1) return REFUSED_TAG.test(node.nodeName) || !NAME.test(node.nodeName) ? [] : [drawingOfElement(node as Element)];
+    if (node.nodeType === 1)
+      return REFUSED_TAG.test(node.nodeName) || !NAME.test(node.nodeName) ? [] : [drawingOfElement(node as Element)];
     return node.nodeType === 3 && node.textContent ? [node.textContent] : [];
   });
   // Some documents name elements in capitals; SVG has one name with a capital inside.

@@ -4,16 +4,31 @@ import type { ColumnOrigin } from "../../core/columns/index.ts";
 import type { Dimension } from "../../core/units/index.ts";
 import type { NotebookResult } from "../engine/index.ts";
 
-type EmbeddedParts = { readonly name: string; readonly header: string; readonly origin: ColumnOrigin; readonly warnings: number };
+type EmbeddedParts = {
+  readonly name: string;
+  readonly header: string;
+  readonly origin: ColumnOrigin;
+  readonly warnings: number;
+};
 
 /** A column with its values as JSON: null where a value is missing. Quantities stay in SI, so nothing is rounded. */
 export type EmbeddedColumn = EmbeddedParts &
   (
-    | { readonly kind: "quantity"; readonly values: readonly (number | null)[]; readonly uncertainty: readonly (number | null)[] | null; readonly unit: string; readonly dimension: Dimension }
+    | {
+        readonly kind: "quantity";
+        readonly values: readonly (number | null)[];
+        readonly uncertainty: readonly (number | null)[] | null;
+        readonly unit: string;
+        readonly dimension: Dimension;
+      }
     | { readonly kind: "label"; readonly codes: readonly number[]; readonly names: readonly string[] }
     | { readonly kind: "grade"; readonly codes: readonly number[]; readonly levels: readonly string[] }
     | { readonly kind: "date"; readonly days: readonly (number | null)[]; readonly texts: readonly (string | null)[] }
-    | { readonly kind: "pitch"; readonly frequencies: readonly (number | null)[]; readonly texts: readonly (string | null)[] }
+    | {
+        readonly kind: "pitch";
+        readonly frequencies: readonly (number | null)[];
+        readonly texts: readonly (string | null)[];
+      }
     | { readonly kind: "words"; readonly texts: readonly (string | null)[] }
     | { readonly kind: "yes-no"; readonly values: readonly number[] }
   );

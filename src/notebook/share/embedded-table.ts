@@ -3,13 +3,19 @@ import type { RowRef, TraceCell } from "../../core/base/index.ts";
 import type { Column, ColumnTable } from "../../core/columns/index.ts";
 import type { EmbeddedColumn, EmbeddedTable } from "./embedded-copy.ts";
 
-const withNulls = (values: Float64Array): readonly (number | null)[] => Array.from(values, (value) => (Number.isFinite(value) ? value : null));
-const withGaps = (values: readonly (number | null)[]): Float64Array => Float64Array.from(values, (value) => value ?? Number.NaN);
+const withNulls = (values: Float64Array): readonly (number | null)[] =>
+  Array.from(values, (value) => (Number.isFinite(value) ? value : null));
+const withGaps = (values: readonly (number | null)[]): Float64Array =>
+  Float64Array.from(values, (value) => value ?? Number.NaN);
 
 type Of<T extends { readonly kind: string }, K extends T["kind"]> = Extract<T, { kind: K }>;
 
 const embedded: { readonly [K in Column["kind"]]: (column: Of<Column, K>) => Of<EmbeddedColumn, K> } = {
-  quantity: (column) => ({ ...column, values: withNulls(column.values), uncertainty: column.uncertainty && withNulls(column.uncertainty) }),
+  quantity: (column) => ({
+    ...column,
+    values: withNulls(column.values),
+    uncertainty: column.uncertainty && withNulls(column.uncertainty),
+  }),
   label: (column) => ({ ...column, codes: [...column.codes] }),
   grade: (column) => ({ ...column, codes: [...column.codes] }),
   date: (column) => ({ ...column, days: withNulls(column.days) }),
@@ -19,7 +25,11 @@ const embedded: { readonly [K in Column["kind"]]: (column: Of<Column, K>) => Of<
 };
 
 const restored: { readonly [K in Column["kind"]]: (column: Of<EmbeddedColumn, K>) => Of<Column, K> } = {
-  quantity: (column) => ({ ...column, values: withGaps(column.values), uncertainty: column.uncertainty && withGaps(column.uncertainty) }),
+  quantity: (column) => ({
+    ...column,
+    values: withGaps(column.values),
+    uncertainty: column.uncertainty && withGaps(column.uncertainty),
+  }),
   label: (column) => ({ ...column, codes: Int32Array.from(column.codes) }),
   grade: (column) => ({ ...column, codes: Int32Array.from(column.codes) }),
   date: (column) => ({ ...column, days: withGaps(column.days) }),
@@ -39,7 +49,10 @@ export function embeddedTable(table: ColumnTable): EmbeddedTable {
     finished: table.finished ?? null,
     notes: table.notes,
     columns: measured.map((column) => (embedded[column.kind] as (column: Column) => EmbeddedColumn)(column)),
-    cells: measured.map((column) => ({ column: column.name, cells: table.rows.map((_, index) => table.cellAt(column.name, index)) })),
+    cells: measured.map((column) => ({
+      column: column.name,
+      cells: table.rows.map((_, index) => table.cellAt(column.name, index)),
+    })),
   };
 }
 
@@ -49,7 +62,12 @@ export function columnTableFromEmbedded(table: EmbeddedTable): ColumnTable {
   return {
     name: table.name,
     rowCount: table.rows.length,
-    columns: new Map(table.columns.map((column) => [column.name, (restored[column.kind] as (column: EmbeddedColumn) => Column)(column)])),
+    columns: new Map(
+      table.columns.map((column) => [
+        column.name,
+        (restored[column.kind] as (column: EmbeddedColumn) => Column)(column),
+      ]),
+    ),
     rows: table.rows satisfies readonly RowRef[],
     leftOut: new Map(table.leftOut.map(({ index, why }) => [index, why])),
     ...(table.shared === null ? {} : { shared: table.shared }),

@@ -1,6 +1,12 @@
 // Text on its way into markup: every character that could end the text is escaped, so nothing out of a file becomes an element.
 
-const ESCAPED = new Map([["&", "&amp;"], ["<", "&lt;"], [">", "&gt;"], ['"', "&quot;"], ["'", "&#39;"]]);
+const ESCAPED = new Map([
+  ["&", "&amp;"],
+  ["<", "&lt;"],
+  [">", "&gt;"],
+  ['"', "&quot;"],
+  ["'", "&#39;"],
+]);
 
 /** Control characters have no place in markup and are shown as marks instead (U+0000 as ␀); tab and line feed stay. */
 const shown = (code: number) => String.fromCharCode(code === 0x7f ? 0x2421 : 0x2400 + code);

@@ -21,16 +21,40 @@ const TICKS = { number: 6, date: 4 } as const;
 
 /** The two axes as marks. Labels stand at the end of their axis, in ink. */
 export const pictureAxes = (x: PictureAxis, y: PictureAxis) => [
-  axisX({ label: axisWords(x), labelArrow: "none", labelAnchor: "center", tickFormat: ticks[x.kind], ...(x.kind === "label" ? {} : { ticks: TICKS[x.kind] }), tickSize: 4 }),
-  axisY({ label: axisWords(y), labelArrow: "none", tickFormat: ticks[y.kind], ...(y.kind === "label" ? {} : { ticks: TICKS[y.kind] }), tickSize: 4 }),
+  axisX({
+    label: axisWords(x),
+    labelArrow: "none",
+    labelAnchor: "center",
+    tickFormat: ticks[x.kind],
+    ...(x.kind === "label" ? {} : { ticks: TICKS[x.kind] }),
+    tickSize: 4,
+  }),
+  axisY({
+    label: axisWords(y),
+    labelArrow: "none",
+    tickFormat: ticks[y.kind],
+    ...(y.kind === "label" ? {} : { ticks: TICKS[y.kind] }),
+    tickSize: 4,
+  }),
 ];
 
 /** A scale for an axis: labels keep their order; dates are days since 1970 turned into instants by the marks. */
 export const scaleOf = (axis: PictureAxis, labels: readonly string[]) =>
   axis.kind === "label"
-    ? { type: "point", domain: axis.order?.filter((label) => labels.includes(label)) ?? [...labels], padding: 0.7 } as const
-    : { type: axis.kind === "date" ? "utc" : "linear", nice: true, inset: 8 } as const;
+    ? ({
+        type: "point",
+        domain: axis.order?.filter((label) => labels.includes(label)) ?? [...labels],
+        padding: 0.7,
+      } as const)
+    : ({ type: axis.kind === "date" ? "utc" : "linear", nice: true, inset: 8 } as const);
 
 /** Width that labels down the left need, in pixels. */
 export const leftMargin = (axis: PictureAxis, labels: readonly string[]): number =>
-  axis.kind === "label" ? 24 + 7 * Math.min(MOST_LETTERS, labels.reduce((most, label) => Math.max(most, label.length), 0)) : 64;
+  axis.kind === "label"
+    ? 24 +
+      7 *
+        Math.min(
+          MOST_LETTERS,
+          labels.reduce((most, label) => Math.max(most, label.length), 0),
+        )
+    : 64;

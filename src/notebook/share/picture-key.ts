@@ -21,7 +21,11 @@ const OUTLINES: Readonly<Record<GroupShape, string>> = {
 };
 
 /** The key as an element, and the height it takes; nothing where there is one group or none. */
-export function pictureKey(picture: Picture, document: Document, width: number): { readonly element: Element | null; readonly height: number } {
+export function pictureKey(
+  picture: Picture,
+  document: Document,
+  width: number,
+): { readonly element: Element | null; readonly height: number } {
   if (picture.groups.length < 2) return { element: null, height: 0 };
   const element = document.createElementNS(SVG, "g");
   element.setAttribute("aria-label", "key");
@@ -33,10 +37,25 @@ export function pictureKey(picture: Picture, document: Document, width: number):
     if (across > 16 && across + room > width) [across, down] = [16, down + LINE];
     const mark = groupMarks(index);
     const shape = document.createElementNS(SVG, "path");
-    for (const [name_, value] of [["d", OUTLINES[mark.shape]], ["transform", `translate(${across},${down})`], ["stroke", mark.color], ["stroke-width", "1.6"], ["fill", mark.color], ["fill-opacity", "0.35"]] as const)
+    for (const [name_, value] of [
+      ["d", OUTLINES[mark.shape]],
+      ["transform", `translate(${across},${down})`],
+      ["stroke", mark.color],
+      ["stroke-width", "1.6"],
+      ["fill", mark.color],
+      ["fill-opacity", "0.35"],
+    ] as const)
       shape.setAttribute(name_, value);
     const text = document.createElementNS(SVG, "text");
-    for (const [name_, value] of [["x", String(across + 10)], ["y", String(down)], ["dy", "0.32em"], ["text-anchor", "start"], ["text-anchor", "start"], ["fill", "currentColor"]] as const) text.setAttribute(name_, value);
+    for (const [name_, value] of [
+      ["x", String(across + 10)],
+      ["y", String(down)],
+      ["dy", "0.32em"],
+      ["text-anchor", "start"],
+      ["text-anchor", "start"],
+      ["fill", "currentColor"],
+    ] as const)
+      text.setAttribute(name_, value);
     text.textContent = words;
     element.append(shape, text);
     across += room;

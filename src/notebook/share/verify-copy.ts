@@ -1,7 +1,7 @@
 // Verifies a dated copy: no byte has changed, and its own records give its numbers. Only our code runs, none out of the file.
 import type { NotebookResult } from "../engine/index.ts";
-import { copyDigest } from "./copy-digest.ts";
 import type { Digest } from "./copy-digest.ts";
+import { copyDigest } from "./copy-digest.ts";
 import { copyFromBytes } from "./copy-from-bytes.ts";
 import type { CopyProblem } from "./copy-problems.ts";
 import { copyProblem, notShown } from "./copy-problems.ts";
@@ -36,16 +36,41 @@ function differences(stated: NotebookResult, recomputed: NotebookResult, texts: 
   const again = new Map(recomputed.entries.map((entry) => [entry.name, entry]));
   const entries = stated.entries.flatMap((entry) =>
     differenceBetween(entry, again.get(entry.name), { relative: RELATIVE, texts }).map((difference) =>
-      copyProblem("different", { entry: entry.name, what: difference.at === "" ? "the entry" : difference.at, stated: difference.before, recomputed: difference.after }),
+      copyProblem("different", {
+        entry: entry.name,
+        what: difference.at === "" ? "the entry" : difference.at,
+        stated: difference.before,
+        recomputed: difference.after,
+      }),
     ),
   );
-  const rest = differenceBetween({ ...stated, entries: stated.entries.map((entry) => entry.name), notebook: "", version: "" }, { ...recomputed, entries: recomputed.entries.map((entry) => entry.name), notebook: "", version: "" }, { relative: RELATIVE, texts });
-  return [...entries, ...rest.map((difference) => copyProblem("different", { entry: "the notebook", what: difference.at, stated: difference.before, recomputed: difference.after }))].slice(0, MOST_LISTED);
+  const rest = differenceBetween(
+    { ...stated, entries: stated.entries.map((entry) => entry.name), notebook: "", version: "" },
+    { ...recomputed, entries: recomputed.entries.map((entry) => entry.name), notebook: "", version: "" },
+    { relative: RELATIVE, texts },
+  );
+  return [
+    ...entries,
+    ...rest.map((difference) =>
+      copyProblem("different", {
+        entry: "the notebook",
+        what: difference.at,
+        stated: difference.before,
+        recomputed: difference.after,
+      }),
+    ),
+  ].slice(0, MOST_LISTED);
 }
 
 function firstDifferentLine(made: string, rebuilt: string): number {
   const [a, b] = [made.split("\n"), rebuilt.split("\n")];
-  return 1 + Math.max(0, a.findIndex((line, index) => line !== b[index]));
+  return (
+    1 +
+    Math.max(
+      0,
+      a.findIndex((line, index) => line !== b[index]),
+    )
+  );
 }
 
 async function recompute(copy: EmbeddedCopy, tools: VerifyTools, same: boolean): Promise<readonly CopyProblem[]> {
@@ -64,7 +89,11 @@ async function rebuildProblems(text: string, copy: EmbeddedCopy, tools: VerifyTo
 
 /** Whether a file is an unchanged dated copy whose numbers come out again. Any one byte changed, added or missing: not ok. */
 export async function verifyCopy(bytes: Uint8Array, tools: VerifyTools): Promise<Verification> {
-  const answer = (problems: readonly CopyProblem[], copy: EmbeddedCopy | null, notes: readonly CopyProblem[] = []): Verification => ({
+  const answer = (
+    problems: readonly CopyProblem[],
+    copy: EmbeddedCopy | null,
+    notes: readonly CopyProblem[] = [],
+  ): Verification => ({
     ok: problems.length === 0,
     problems,
     notes,
@@ -74,7 +103,8 @@ export async function verifyCopy(bytes: Uint8Array, tools: VerifyTools): Promise
   const read = copyFromBytes(bytes);
   const found = read.problems.some((problem) => problem.code === "too-large") ? null : copyDigest(bytes);
   const changed = found === null || (await tools.digest(found.blanked)) !== found.stated;
-  if (read.copy === null) return answer([...read.problems, ...(changed && found !== null ? [copyProblem("changed", {})] : [])], null);
+  if (read.copy === null)
+    return answer([...read.problems, ...(changed && found !== null ? [copyProblem("changed", {})] : [])], null);
   const copy = read.copy;
   const same = tools.version === undefined || tools.version === copy.version;
   const notes = same ? [] : [copyProblem("other-version", { made: copy.version, here: tools.version ?? "" })];
@@ -82,6 +112,7 @@ export async function verifyCopy(bytes: Uint8Array, tools: VerifyTools): Promise
     ...(found === null ? [copyProblem("not-a-copy", {})] : changed ? [copyProblem("changed", {})] : []),
     ...(await recompute(copy, tools, same)),
   ];
-  const rebuilt = same && problems.length === 0 ? await rebuildProblems(new TextDecoder().decode(bytes), copy, tools) : [];
+  const rebuilt =
+    same && problems.length === 0 ? await rebuildProblems(new TextDecoder().decode(bytes), copy, tools) : [];
   return answer([...problems, ...rebuilt], copy, notes);
 }

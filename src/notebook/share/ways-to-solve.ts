@@ -3,11 +3,14 @@ import type { Column, ColumnTable, QuantityColumn } from "../../core/columns/ind
 import type { CopyProblem } from "./copy-problems.ts";
 import { copyProblem } from "./copy-problems.ts";
 
-const isQuantity = (column: Column | undefined): column is QuantityColumn => column !== undefined && column.kind === "quantity";
+const isQuantity = (column: Column | undefined): column is QuantityColumn =>
+  column !== undefined && column.kind === "quantity";
 
 /** Rows in which both are known. */
 function pairs(a: QuantityColumn, b: QuantityColumn): readonly (readonly [number, number])[] {
-  return Array.from(a.values, (value, row) => [value, b.values[row] ?? Number.NaN] as const).filter(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
+  return Array.from(a.values, (value, row) => [value, b.values[row] ?? Number.NaN] as const).filter(
+    ([x, y]) => Number.isFinite(x) && Number.isFinite(y),
+  );
 }
 
 const FEWEST = 4;
@@ -35,15 +38,30 @@ const givesBack = (hidden: QuantityColumn, kept: QuantityColumn): boolean => {
  * Ways back to a column held back: a column that stays and runs along with it, or one that runs along with something that was computed
  * from it, so that its formula could be turned round. asked: the columns held back; hidden: these and all that is made from them.
  */
-export function waysToSolve(table: ColumnTable, asked: ReadonlySet<string>, hidden: ReadonlySet<string>): readonly CopyProblem[] {
-  const kept = [...table.columns.values()].filter((column): column is QuantityColumn => isQuantity(column) && !hidden.has(column.name));
+export function waysToSolve(
+  table: ColumnTable,
+  asked: ReadonlySet<string>,
+  hidden: ReadonlySet<string>,
+): readonly CopyProblem[] {
+  const kept = [...table.columns.values()].filter(
+    (column): column is QuantityColumn => isQuantity(column) && !hidden.has(column.name),
+  );
   return [...hidden].flatMap((name) => {
     const column = table.columns.get(name);
     if (!isQuantity(column)) return [];
-    return kept.filter((other) => givesBack(column, other)).map((other) => {
-      const target = asked.has(name) ? name : ([...asked].find((one) => column.origin.from === "formula" && column.origin.roots.includes(one)) ?? [...asked][0] ?? name);
-      const way = asked.has(name) || column.origin.from !== "formula" ? `${other.name} rises and falls exactly with ${name}` : `${other.name} is the same as ${name}, and ${name} = ${column.origin.formula} can be turned round`;
-      return copyProblem("can-be-solved-for", { column: target, from: other.name, way });
-    });
+    return kept
+      .filter((other) => givesBack(column, other))
+      .map((other) => {
+        const target = asked.has(name)
+          ? name
+          : ([...asked].find((one) => column.origin.from === "formula" && column.origin.roots.includes(one)) ??
+            [...asked][0] ??
+            name);
+        const way =
+          asked.has(name) || column.origin.from !== "formula"
+            ? `${other.name} rises and falls exactly with ${name}`
+            : `${other.name} is the same as ${name}, and ${name} = ${column.origin.formula} can be turned round`;
+        return copyProblem("can-be-solved-for", { column: target, from: other.name, way });
+      });
   });
 }

@@ -29,7 +29,8 @@ const ROLES: ReadonlyMap<string, string> = new Map([
 function dependents(entries: readonly Entry[], start: ReadonlySet<string>): Set<string> {
   const hidden = new Set(start);
   const makes = entries.flatMap((entry): readonly { readonly name: string; readonly from: ReadonlySet<string> }[] => {
-    if (entry.syntax?.kind === "columns") return entry.syntax.columns.map((line) => ({ name: line.name.name, from: namesInSyntax(line.expression) }));
+    if (entry.syntax?.kind === "columns")
+      return entry.syntax.columns.map((line) => ({ name: line.name.name, from: namesInSyntax(line.expression) }));
     return entry.syntax?.kind === "value" ? [{ name: entry.name, from: namesInSyntax(entry.syntax) }] : [];
   });
   for (let before = -1; before !== hidden.size; ) {
@@ -39,7 +40,8 @@ function dependents(entries: readonly Entry[], start: ReadonlySet<string>): Set<
   return hidden;
 }
 
-const touches = (syntax: unknown, hidden: ReadonlySet<string>) => [...namesInSyntax(syntax)].some((name) => hidden.has(name));
+const touches = (syntax: unknown, hidden: ReadonlySet<string>) =>
+  [...namesInSyntax(syntax)].some((name) => hidden.has(name));
 
 /** From the start of its line to the end of it, line end included. */
 function wholeLines(text: string, from: number, to: number): Cut {
@@ -61,9 +63,12 @@ function cutsOf(text: string, entry: Entry, hidden: ReadonlySet<string>, problem
   if (entry.syntax?.kind === "columns") {
     const lines = entry.syntax.columns.filter((line) => hidden.has(line.name.name) || touches(line.expression, hidden));
     if (lines.length === entry.syntax.columns.length) return lines.length === 0 ? [] : [whole];
-    return lines.map((line) => wholeLines(text, entry.bodyFrom + line.from, entry.bodyFrom + Math.max(line.from, line.to - 1)));
+    return lines.map((line) =>
+      wholeLines(text, entry.bodyFrom + line.from, entry.bodyFrom + Math.max(line.from, line.to - 1)),
+    );
   }
-  const mentioned = entry.syntax === null ? [...hidden].some((name) => entry.body.includes(name)) : touches(entry.syntax, hidden);
+  const mentioned =
+    entry.syntax === null ? [...hidden].some((name) => entry.body.includes(name)) : touches(entry.syntax, hidden);
   return mentioned || hidden.has(entry.name) ? [whole] : [];
 }
 
@@ -82,35 +87,55 @@ function withoutColumns(table: ColumnTable, hidden: ReadonlySet<string>): Column
     ...table,
     columns: new Map([...table.columns].filter(([name]) => !hidden.has(name))),
     cellAt: (column, row) => (hidden.has(column) ? null : table.cellAt(column, row)),
-    notes: table.notes.filter((note) => ![...hidden].some((name) => note.includes(name) || note.includes(table.columns.get(name)?.header ?? name))),
+    notes: table.notes.filter(
+      (note) =>
+        ![...hidden].some((name) => note.includes(name) || note.includes(table.columns.get(name)?.header ?? name)),
+    ),
   };
 }
 
-const isFromFile = (column: Column | undefined): column is Column => column !== undefined && column.origin.from === "file";
+const isFromFile = (column: Column | undefined): column is Column =>
+  column !== undefined && column.origin.from === "file";
 
 function rawTexts(tables: ReadonlyMap<string, ColumnTable>, asked: ReadonlySet<string>): ReadonlySet<string> {
   const texts = new Set<string>();
   for (const table of tables.values())
-    for (const name of asked) if (table.columns.has(name)) for (let row = 0; row < table.rowCount; row++) {
-      const raw = table.cellAt(name, row)?.raw.trim();
-      if (raw !== undefined && raw.length >= 3) texts.add(raw);
-    }
+    for (const name of asked)
+      if (table.columns.has(name))
+        for (let row = 0; row < table.rowCount; row++) {
+          const raw = table.cellAt(name, row)?.raw.trim();
+          if (raw !== undefined && raw.length >= 3) texts.add(raw);
+        }
   return texts;
 }
 
 /** Places in the prose that name a hidden column or quote one of its cells; words of three letters or more. */
-function mentions(text: string, file: string, hidden: ReadonlySet<string>, texts: ReadonlySet<string>): readonly CopyProblem[] {
+function mentions(
+  text: string,
+  file: string,
+  hidden: ReadonlySet<string>,
+  texts: ReadonlySet<string>,
+): readonly CopyProblem[] {
   return notebookFromText(text, file).parts.flatMap((part) => {
     if (part.is !== "prose") return [];
     const words = new Set(part.prose.text.split(/[\s,;:()"]+/).flatMap((word) => [word, word.replace(/[.!?]+$/, "")]));
-    const named = [...hidden].find((name) => part.prose.text.includes(name) || part.prose.text.toLowerCase().includes(name.replaceAll("_", " ")));
+    const named = [...hidden].find(
+      (name) => part.prose.text.includes(name) || part.prose.text.toLowerCase().includes(name.replaceAll("_", " ")),
+    );
     const quoted = [...words].find((word) => texts.has(word));
-    return named === undefined && quoted === undefined ? [] : [copyProblem("prose-mentions", { column: named ?? [...hidden][0] ?? "", line: part.prose.line })];
+    return named === undefined && quoted === undefined
+      ? []
+      : [copyProblem("prose-mentions", { column: named ?? [...hidden][0] ?? "", line: part.prose.line })];
   });
 }
 
 /** What is left of a notebook and its tables without some columns, and what stands in the way. Unchanged when none are named. */
-export function withheldColumns({ notebookText, file, tables, without: names }: {
+export function withheldColumns({
+  notebookText,
+  file,
+  tables,
+  without: names,
+}: {
   readonly notebookText: string;
   readonly file: string;
   readonly tables: ReadonlyMap<string, ColumnTable>;
@@ -126,8 +151,12 @@ export function withheldColumns({ notebookText, file, tables, without: names }: 
   const cuts = notebook.entries.flatMap((entry) => cutsOf(notebookText, entry, hidden, problems));
   for (const table of tables.values()) {
     const first = table.rows[0];
-    const pieces = [...asked].find((name) => isFromFile(table.columns.get(name)) && first !== undefined && table.cellAt(name, 0)?.raw.trim() === first.piece);
-    if (pieces !== undefined) problems.push(copyProblem("column-in-use", { column: pieces, use: "it names the pieces" }));
+    const pieces = [...asked].find(
+      (name) =>
+        isFromFile(table.columns.get(name)) && first !== undefined && table.cellAt(name, 0)?.raw.trim() === first.piece,
+    );
+    if (pieces !== undefined)
+      problems.push(copyProblem("column-in-use", { column: pieces, use: "it names the pieces" }));
     problems.push(...waysToSolve(table, asked, hidden));
   }
   const text = without(notebookText, cuts);

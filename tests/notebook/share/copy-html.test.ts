@@ -8,7 +8,8 @@ const plain = (await copyFromEmbedded(smallCopy(), looks, digest)).html;
 const attacked = (await copyFromEmbedded(smallCopy(hostile), looks, digest)).html;
 
 /** Names of all elements, in order. */
-const elements = (html: string) => Array.from(parseHTML(html).document.querySelectorAll("*"), (element) => element.localName);
+const elements = (html: string) =>
+  Array.from(parseHTML(html).document.querySelectorAll("*"), (element) => element.localName);
 
 it("has the same elements whatever the maker's text says", () => {
   expect(elements(attacked)).toEqual(elements(plain));
@@ -16,13 +17,21 @@ it("has the same elements whatever the maker's text says", () => {
 
 it("has no event attribute, no inline style, no address that loads by itself", () => {
   for (const html of [plain, attacked]) {
-    const attributes = Array.from(parseHTML(html).document.querySelectorAll("*"), (element) => Array.from(element.attributes)).flat();
-    expect(attributes.filter((attribute) => /^(on|style$|src|srcset$|href$|xlink|ping|action|background)/i.test(attribute.name))).toEqual([]);
+    const attributes = Array.from(parseHTML(html).document.querySelectorAll("*"), (element) =>
+      Array.from(element.attributes),
+    ).flat();
+    expect(
+      attributes.filter((attribute) =>
+        /^(on|style$|src|srcset$|href$|xlink|ping|action|background)/i.test(attribute.name),
+      ),
+    ).toEqual([]);
   }
 });
 
 it("puts the policy first in the head, with hashes and nothing unsafe", () => {
-  expect(plain).toMatch(/^<!doctype html>\n<html lang="en">\n<head>\n<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'sha256-[\w+/=]{44}'; style-src 'sha256-[\w+/=]{44}'; img-src data:; connect-src 'none'; base-uri 'none'; form-action 'none'/);
+  expect(plain).toMatch(
+    /^<!doctype html>\n<html lang="en">\n<head>\n<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'sha256-[\w+/=]{44}'; style-src 'sha256-[\w+/=]{44}'; img-src data:; connect-src 'none'; base-uri 'none'; form-action 'none'/,
+  );
   expect(plain).not.toContain("unsafe");
 });
 
@@ -39,7 +48,9 @@ it("keeps a script that speaks of script elements and comments inside its own el
 });
 
 it("refuses a style that reaches outside", async () => {
-  await expect(copyFromEmbedded(smallCopy(), { ...looks, readerStyle: "p{background:url(http://a/b.png)}" }, digest)).rejects.toThrow(RangeError);
+  await expect(
+    copyFromEmbedded(smallCopy(), { ...looks, readerStyle: "p{background:url(http://a/b.png)}" }, digest),
+  ).rejects.toThrow(RangeError);
 });
 
 it("is the same bytes twice", async () => {
@@ -48,5 +59,6 @@ it("is the same bytes twice", async () => {
 
 it("reads without script: the sentence, the picture and the date stand in the page", () => {
   const body = plain.slice(plain.indexOf("<body"), plain.indexOf('<script type="application/json"'));
-  for (const words of ["Thickness falls with stiffness.", "<svg", "2026-03-14", "thumbrule verify", "Some prose."]) expect(body).toContain(words);
+  for (const words of ["Thickness falls with stiffness.", "<svg", "2026-03-14", "thumbrule verify", "Some prose."])
+    expect(body).toContain(words);
 });

@@ -6,7 +6,10 @@ it("gives a table back from a copy as it went in, gaps and raw cells too", () =>
   const [table] = smallCopy("é").tables;
   if (!table) throw new Error("no table");
   const restored = columnTableFromEmbedded(JSON.parse(JSON.stringify(table)));
-  expect(embeddedTable(restored)).toEqual({ ...table, cells: [...table.cells, { column: "species", cells: [null, null, null] }] });
+  expect(embeddedTable(restored)).toEqual({
+    ...table,
+    cells: [...table.cells, { column: "species", cells: [null, null, null] }],
+  });
   expect(restored.cellAt("thickness", 0)?.raw).toBe("2.71 é");
   expect(restored.cellAt("thickness", 2)).toBeNull();
 });

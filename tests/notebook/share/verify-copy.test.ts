@@ -39,7 +39,11 @@ it.each([
   ["half the file", (text: string) => text.slice(0, text.length / 2)],
   ["other line ends", (text: string) => text.replaceAll("\n", "\r\n")],
   ["an empty file", () => ""],
-  ["two lines in another order", (text: string) => text.replace('<meta charset="utf-8">\n<meta name="viewport"', '<meta name="viewport"\n<meta charset="utf-8">')],
+  [
+    "two lines in another order",
+    (text: string) =>
+      text.replace('<meta charset="utf-8">\n<meta name="viewport"', '<meta name="viewport"\n<meta charset="utf-8">'),
+  ],
   ["the digest in capitals", (text: string) => text.replace(good.digest, good.digest.toUpperCase())],
 ])("finds %s", async (_, change) => {
   expect((await verified(bytesOf(change(good.html)))).ok).toBe(false);
@@ -54,7 +58,9 @@ it("refuses a wrong number under a right digest", async () => {
 });
 
 it("refuses a page that shows something else than its data, under a right digest", async () => {
-  const shown = good.html.replace("<p>Thickness falls with stiffness", "<p>Thickness rises with stiffness").replace(good.digest, "0".repeat(64));
+  const shown = good.html
+    .replace("<p>Thickness falls with stiffness", "<p>Thickness rises with stiffness")
+    .replace(good.digest, "0".repeat(64));
   const stated = shown.replace("0".repeat(64), await digest(bytesOf(shown)));
   const verification = await verified(bytesOf(stated));
   expect(verification.problems.map((problem) => problem.code)).toEqual(["differs-from-rebuilt"]);
@@ -62,11 +68,17 @@ it("refuses a page that shows something else than its data, under a right digest
 
 it("says when another version made it, and then compares the numbers only", async () => {
   const verification = await verifyCopy(bytesOf(good.html), { digest, compute, rebuild, version: "0.2.0" });
-  expect(verification).toMatchObject({ ok: true, notes: [{ code: "other-version", facts: { made: "0.1.0", here: "0.2.0" } }] });
+  expect(verification).toMatchObject({
+    ok: true,
+    notes: [{ code: "other-version", facts: { made: "0.1.0", here: "0.2.0" } }],
+  });
 });
 
 it("says so, and does not fall over, when the numbers cannot be computed again", async () => {
-  const verification = await verifyCopy(bytesOf(good.html), { digest, compute: () => Promise.reject(new Error("no such table")) });
+  const verification = await verifyCopy(bytesOf(good.html), {
+    digest,
+    compute: () => Promise.reject(new Error("no such table")),
+  });
   expect(verification.problems.map((problem) => problem.code)).toEqual(["cannot-recompute"]);
 });
 
@@ -76,5 +88,7 @@ it("reads the data of a copy back as they were", () => {
 
 it("names the place where embedded data are not as they should be", async () => {
   const odd = { ...smallCopy(), date: "14 March" };
-  expect(copyFromBytes(bytesOf((await copyFromEmbedded(odd, looks, digest)).html)).problems).toMatchObject([{ code: "bad-content", facts: { where: "/date" } }]);
+  expect(copyFromBytes(bytesOf((await copyFromEmbedded(odd, looks, digest)).html)).problems).toMatchObject([
+    { code: "bad-content", facts: { where: "/date" } },
+  ]);
 });
