@@ -9,7 +9,7 @@ import type { Surface } from "./surface.ts";
 export type SharingTools = {
   readonly readerScript: string;
   readonly readerStyle: string;
-  readonly renderView: (view: View) => string;
+  readonly renderView: (view: View, drawing: Drawing | null) => string;
   readonly document: Document;
   readonly digest: (bytes: Uint8Array) => Promise<string>;
   readonly compute: (copy: EmbeddedCopy) => Promise<NotebookResult>;
@@ -43,6 +43,6 @@ export async function sharingTools(surface: Surface): Promise<SharingTools | nul
   const document = emptyDocument();
   return {
     readerScript, readerStyle, document, digest: sha256, compute: recomputed(surface.version),
-    renderView: (view) => staticView(view, null),
+    renderView: staticView,
   };
 }

@@ -1,5 +1,6 @@
 import { problems, type TraceStep } from "../../core/base/index.ts";
-import { nearestName, type EntryResult } from "../../notebook/engine/index.ts";
+import { nearestName } from "../../core/formula/index.ts";
+import type { EntryResult } from "../../notebook/engine/index.ts";
 import type { Command } from "../command.ts";
 import { openNotebook, problemAnswer } from "../open-notebook.ts";
 

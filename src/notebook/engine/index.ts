@@ -3,7 +3,6 @@ export { createNotebookEngine, type EngineOptions, type NotebookEngine } from ".
 export { entryKinds } from "./entries/entry-kinds.ts";
 export type { EntryKind } from "./entry-kind.ts";
 export { methods, questionMethodNames } from "./methods.ts";
-export { nearestName } from "./nearest-name.ts";
 export { type GraphOptions, type ReactiveGraph, reactiveGraph, type Schedule } from "./reactive-graph.ts";
 export { resolvedPath } from "./resolved-path.ts";
 export { sameValue } from "./same-value.ts";

@@ -13,7 +13,7 @@ import { runLexicon } from "./entries/lexicon/run-lexicon.ts";
 export type PlannedEntry = { readonly entry: Entry; readonly key: string; readonly kind: EntryKind | null; readonly plan: EntryPlan };
 export type NotebookPlan = { readonly entries: readonly PlannedEntry[]; readonly cells: ReadonlyMap<string, CellPlan> };
 
-const kindOf = (entry: Entry): EntryKind | null => (entry.syntax ? entryKinds[entry.syntax.kind] : null);
+const kindOf = (entry: Entry): EntryKind | null => (entry.syntax ? (entryKinds[entry.syntax.kind] ?? null) : null);
 
 function lexiconPlan(around: Surroundings): CellPlan {
   const families = around.lexicons.flatMap((entry) => (entry.syntax?.kind === "lexicon" ? entry.syntax.families : []));

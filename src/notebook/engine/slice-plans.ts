@@ -3,7 +3,7 @@ import { withColumn, type Column, type ColumnTable } from "../../core/columns/in
 import type { NameAt } from "../language/index.ts";
 import { type CellPlan, type Computed, computed, failed, type Inputs, type LocalProblem, needs, type Slice, waitsFor } from "./cell.ts";
 import { cells } from "./cells.ts";
-import { nearestName } from "./nearest-name.ts";
+import { nearestName } from "../../core/formula/index.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 export type SliceNeed = { readonly key: string; readonly names: readonly NameAt[]; readonly of: NameAt | null };

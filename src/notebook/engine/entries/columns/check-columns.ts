@@ -4,7 +4,7 @@ import { type CellPlan, type LocalProblem, needs } from "../../cell.ts";
 import { cells } from "../../cells.ts";
 import { type EntryPlan, onlyProblems } from "../../entry-kind.ts";
 import { expressionNames } from "../../expression-names.ts";
-import { nearestName } from "../../nearest-name.ts";
+import { nearestName } from "../../../../core/formula/index.ts";
 import { rebased } from "../../rebased.ts";
 import { type Surroundings, tableOfColumns } from "../../surroundings.ts";
 import type { ColumnSpec } from "./column-spec.ts";

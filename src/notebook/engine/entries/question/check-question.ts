@@ -5,7 +5,7 @@ import { type EntryPlan, onlyProblems } from "../../entry-kind.ts";
 import { expressionNames } from "../../expression-names.ts";
 import { ledgerPlans } from "../../ledger-plans.ts";
 import { questionMethodNames } from "../../methods.ts";
-import { nearestName } from "../../nearest-name.ts";
+import { nearestName } from "../../../../core/formula/index.ts";
 import { slicePlans } from "../../slice-plans.ts";
 import type { Surroundings } from "../../surroundings.ts";
 import { questionExpressions } from "./question-expressions.ts";

@@ -2,7 +2,7 @@ import { type ColumnTable, joinTables, withColumn, withRoles } from "../../../..
 import { type Computed, computed, failed, type Inputs, type LocalProblem, waitsFor } from "../../cell.ts";
 import { cells } from "../../cells.ts";
 import { correctedColumn } from "../../corrected-column.ts";
-import { nearestName } from "../../nearest-name.ts";
+import { nearestName } from "../../../../core/formula/index.ts";
 import { sourceTable } from "../../source-table.ts";
 import type { NameAt } from "../../../language/index.ts";
 import type { RecordsSpec } from "./records-spec.ts";

@@ -5,7 +5,7 @@ import { type Computed, computed, failed, type Inputs, type LocalProblem } from 
 import { cells, type RigState } from "../../cells.ts";
 import { quantityOf } from "../../column-kinds.ts";
 import { amountsNamed, maskFrom } from "../../evaluated.ts";
-import { nearestName } from "../../nearest-name.ts";
+import { nearestName } from "../../../../core/formula/index.ts";
 import type { RigSpec } from "./rig-spec.ts";
 
 /** Readings beside references of one rig; by the date and the operator where the table has them. */

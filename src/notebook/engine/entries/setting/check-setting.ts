@@ -2,7 +2,7 @@ import type { Entry } from "../../../language/index.ts";
 import { cells, type DialState } from "../../cells.ts";
 import { type CellPlan, type LocalProblem, needs } from "../../cell.ts";
 import { type EntryPlan, onlyProblems } from "../../entry-kind.ts";
-import { nearestName } from "../../nearest-name.ts";
+import { nearestName } from "../../../../core/formula/index.ts";
 import type { Surroundings } from "../../surroundings.ts";
 import { runSetting } from "./run-setting.ts";
 

@@ -1,4 +1,3 @@
-import type { Expression } from "../../../../core/formula/index.ts";
 import type { Entry } from "../../../language/index.ts";
 import { needs } from "../../cell.ts";
 import { cells } from "../../cells.ts";
