@@ -2,7 +2,13 @@
 import { leastSquares, mean, tQuantile } from "../numerics/index.ts";
 import type { RigErrors } from "./rig-errors.ts";
 
-export type BiasTerm = { readonly value: number; readonly low: number; readonly high: number; readonly standardError: number; readonly shown: boolean };
+export type BiasTerm = {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly standardError: number;
+  readonly shown: boolean;
+};
 
 //   error = bias + linearity (reference − middle) + drift (days − middleDays)
 export type BiasLine = {
@@ -33,12 +39,20 @@ export function biasLine(errors: RigErrors): BiasLine | null {
   const dated = errors.days.every(Number.isFinite) && distinct(errors.days) > 1 && n > (several ? 3 : 2) + 1;
   const [middle, middleDays] = [mean(errors.reference), dated ? mean(errors.days) : 0];
   const ones = new Float64Array(n).fill(1);
-  const columns = [ones, ...(several ? [errors.reference.map((value) => value - middle)] : []), ...(dated ? [errors.days.map((day) => day - middleDays)] : [])];
+  const columns = [
+    ones,
+    ...(several ? [errors.reference.map((value) => value - middle)] : []),
+    ...(dated ? [errors.days.map((day) => day - middleDays)] : []),
+  ];
   const fit = leastSquares(columns, errors.error);
   if (fit.rank < columns.length && dated) return biasLine({ ...errors, days: new Float64Array(n).fill(Number.NaN) });
   if (fit.rank < columns.length || fit.degreesOfFreedom < 1) return null;
   const variance = fit.residualSumOfSquares / fit.degreesOfFreedom;
-  const size = Math.max(...[errors.reading, errors.reference].map((values) => values.reduce((most, value) => Math.max(most, Math.abs(value)), 0)));
+  const size = Math.max(
+    ...[errors.reading, errors.reference].map((values) =>
+      values.reduce((most, value) => Math.max(most, Math.abs(value)), 0),
+    ),
+  );
   if (!(Math.sqrt(variance) > 1e-14 * size)) return null;
   const multiple = tQuantile((1 + LEVEL) / 2, fit.degreesOfFreedom);
   const term = (at: number): BiasTerm => {

@@ -17,11 +17,19 @@ export type RigCalibration = {
 
 const FEWEST = 3;
 
-type Model = { readonly coefficients: Float64Array; readonly inverse: readonly Float64Array[]; readonly variance: number };
+type Model = {
+  readonly coefficients: Float64Array;
+  readonly inverse: readonly Float64Array[];
+  readonly variance: number;
+};
 
 function fitted(errors: RigErrors, columns: readonly Float64Array[]): Model {
   const fit = leastSquares([new Float64Array(errors.error.length).fill(1), ...columns], errors.error);
-  return { coefficients: fit.coefficients, inverse: fit.inverse, variance: fit.residualSumOfSquares / fit.degreesOfFreedom };
+  return {
+    coefficients: fit.coefficients,
+    inverse: fit.inverse,
+    variance: fit.residualSumOfSquares / fit.degreesOfFreedom,
+  };
 }
 
 /**
@@ -36,17 +44,25 @@ export function calibrationFromRig(input: RigInput): Outcome<RigCalibration> {
   const line = biasLine(errors);
   if (line === null) return declined("perfect-fit", { column: input.reading.name });
   const [byReference, byDate] = [line.linearity?.shown ?? false, line.drift?.shown ?? false];
-  const model = fitted(errors, [...(byReference ? [errors.reference.map((value) => value - line.middle)] : []), ...(byDate ? [errors.days.map((day) => day - line.middleDays)] : [])]);
+  const model = fitted(errors, [
+    ...(byReference ? [errors.reference.map((value) => value - line.middle)] : []),
+    ...(byDate ? [errors.days.map((day) => day - line.middleDays)] : []),
+  ]);
   const [constant = 0, second = 0, third = 0] = model.coefficients;
   const slope = byReference ? second : 0;
   const drift = byDate ? (byReference ? third : second) : 0;
-  const since = (days: number) => (byDate && Number.isFinite(days) ? Math.min(line.lastDay, Math.max(line.firstDay, days)) - line.middleDays : 0);
-  const above = (days: number, reading: number) => (reading - line.middle - constant - drift * since(days)) / (1 + slope);
+  const since = (days: number) =>
+    byDate && Number.isFinite(days) ? Math.min(line.lastDay, Math.max(line.firstDay, days)) - line.middleDays : 0;
+  const above = (days: number, reading: number) =>
+    (reading - line.middle - constant - drift * since(days)) / (1 + slope);
   return succeeded({
     correctionAt: (days, reading) => -(constant + slope * above(days, reading) + drift * since(days)),
     uncertainty: (days, reading) => {
       const at = [1, ...(byReference ? [above(days, reading)] : []), ...(byDate ? [since(days)] : [])];
-      const form = at.reduce((sum, v, i) => sum + at.reduce((row, w, j) => row + v * w * (model.inverse[i]?.[j] ?? 0), 0), 0);
+      const form = at.reduce(
+        (sum, v, i) => sum + at.reduce((row, w, j) => row + v * w * (model.inverse[i]?.[j] ?? 0), 0),
+        0,
+      );
       return Math.sqrt(Math.max(0, form * model.variance));
     },
     scatter: Math.sqrt(model.variance),

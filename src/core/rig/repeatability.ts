@@ -1,7 +1,11 @@
 // Repeatability: how much readings of one and the same thing differ among themselves.
 import { compensatedSum, mean } from "../numerics/index.ts";
 
-export type Repeatability = { readonly standardDeviation: number; readonly degreesOfFreedom: number; readonly sets: number };
+export type Repeatability = {
+  readonly standardDeviation: number;
+  readonly degreesOfFreedom: number;
+  readonly sets: number;
+};
 
 /**
  * Pooled standard deviation of repeats: sqrt(sum (x − mean of its set)² / sum (n of the set − 1)).
@@ -22,5 +26,9 @@ export function repeatability(values: Float64Array, sets: readonly (string | num
     const middle = mean(members);
     return members.map((value) => (value - middle) ** 2);
   });
-  return { standardDeviation: Math.sqrt(compensatedSum(squares) / degreesOfFreedom), degreesOfFreedom, sets: repeated.length };
+  return {
+    standardDeviation: Math.sqrt(compensatedSum(squares) / degreesOfFreedom),
+    degreesOfFreedom,
+    sets: repeated.length,
+  };
 }

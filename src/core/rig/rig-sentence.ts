@@ -1,20 +1,32 @@
 // The sentence of a rig check. The one place for it.
-import { amountInWords, numberInWords, scaleFactor, unitForDisplay } from "../units/index.ts";
+
 import type { Dimension } from "../units/index.ts";
+import { amountInWords, numberInWords, scaleFactor, unitForDisplay } from "../units/index.ts";
 import type { BiasLine } from "./bias-line.ts";
 import type { Repeatability } from "./repeatability.ts";
 
 const YEAR = 365.25;
-const directions: ReadonlyMap<string, readonly [string, string]> = new Map([["mass", ["heavy", "light"]], ["temperature", ["warm", "cold"]]]);
+const directions: ReadonlyMap<string, readonly [string, string]> = new Map([
+  ["mass", ["heavy", "light"]],
+  ["temperature", ["warm", "cold"]],
+]);
 
 /** What too much and too little are called for what is measured: heavy and light for a mass, else too high and too low. */
 function direction(dimension: Dimension, positive: boolean): string {
   const [only, ...more] = Object.keys(dimension);
-  const words = (more.length === 0 && only !== undefined && dimension[only as keyof Dimension]?.join() === "1,1" ? directions.get(only) : undefined) ?? ["too high", "too low"];
+  const words = (more.length === 0 && only !== undefined && dimension[only as keyof Dimension]?.join() === "1,1"
+    ? directions.get(only)
+    : undefined) ?? ["too high", "too low"];
   return positive ? words[0] : words[1];
 }
 
-type Said = { readonly name: string; readonly line: BiasLine; readonly repeat: Repeatability | null; readonly unit: string; readonly dimension: Dimension };
+type Said = {
+  readonly name: string;
+  readonly line: BiasLine;
+  readonly repeat: Repeatability | null;
+  readonly unit: string;
+  readonly dimension: Dimension;
+};
 
 function biasInWords({ name, line, unit, dimension }: Said, by: number): string {
   const [bias, error] = [line.bias.value / by, line.bias.standardError / by];

@@ -5,7 +5,13 @@ import type { MethodInputs } from "../../../src/core/base/index.ts";
 import { rigMethods } from "../../../src/core/rig/rig-methods.ts";
 
 type Wanted = { readonly value: unknown; readonly rtol?: number; readonly atol?: number; readonly of?: string };
-type Case = { readonly id: string; readonly method: string; readonly data: MethodInputs; readonly options?: MethodInputs; readonly expected: Readonly<Record<string, Wanted>> };
+type Case = {
+  readonly id: string;
+  readonly method: string;
+  readonly data: MethodInputs;
+  readonly options?: MethodInputs;
+  readonly expected: Readonly<Record<string, Wanted>>;
+};
 
 const folder = new URL("../../reference/stats/cases/", import.meta.url);
 const cases = readdirSync(folder)
@@ -15,10 +21,13 @@ const cases = readdirSync(folder)
 function within(actual: unknown, wanted: Wanted, at: string): void {
   if (Array.isArray(wanted.value)) {
     expect(Array.isArray(actual) && actual.length, at).toBe(wanted.value.length);
-    for (const [i, value] of wanted.value.entries()) within((actual as unknown[])[i], { ...wanted, value }, `${at}[${i}]`);
+    for (const [i, value] of wanted.value.entries())
+      within((actual as unknown[])[i], { ...wanted, value }, `${at}[${i}]`);
   } else if (typeof wanted.value === "number") {
     const allowed = Math.max((wanted.rtol ?? 0) * Math.abs(wanted.value), wanted.atol ?? 0);
-    expect(Math.abs((actual as number) - wanted.value) <= allowed, `${at}: ${String(actual)} for ${wanted.value}`).toBe(true);
+    expect(Math.abs((actual as number) - wanted.value) <= allowed, `${at}: ${String(actual)} for ${wanted.value}`).toBe(
+      true,
+    );
   } else expect(actual, at).toEqual(wanted.value);
 }
 
@@ -44,11 +53,20 @@ it("returns the fields that each method's record lists, and no others", () => {
 
 it("declines a bias from one reading, or from readings without scatter", () => {
   const bias = rigMethods.find((method) => method.id === "rig-bias");
-  expect(bias?.run({ reading: [100.1], reference: 100 })).toMatchObject({ ok: false, refusal: { code: "too-few-records" } });
-  expect(bias?.run({ reading: [100.1, 100.1, 100.1], reference: 100 })).toMatchObject({ ok: false, refusal: { code: "perfect-fit" } });
+  expect(bias?.run({ reading: [100.1], reference: 100 })).toMatchObject({
+    ok: false,
+    refusal: { code: "too-few-records" },
+  });
+  expect(bias?.run({ reading: [100.1, 100.1, 100.1], reference: 100 })).toMatchObject({
+    ok: false,
+    refusal: { code: "perfect-fit" },
+  });
 });
 
 it("declines linearity from one reference", () => {
   const linearity = rigMethods.find((method) => method.id === "rig-linearity");
-  expect(linearity?.run({ reading: [1, 1.1, 0.9], reference: [1, 1, 1] })).toMatchObject({ ok: false, refusal: { code: "no-spread" } });
+  expect(linearity?.run({ reading: [1, 1.1, 0.9], reference: [1, 1, 1] })).toMatchObject({
+    ok: false,
+    refusal: { code: "no-spread" },
+  });
 });

@@ -3,7 +3,8 @@ import { compareCopies } from "../../../src/notebook/share/compare-copies.ts";
 import type { EmbeddedCopy } from "../../../src/notebook/share/embedded-copy.ts";
 import { smallCopy } from "./small-copy.ts";
 
-const changed = (from: string, to: string) => JSON.parse(JSON.stringify(smallCopy()).replaceAll(from, to)) as EmbeddedCopy;
+const changed = (from: string, to: string) =>
+  JSON.parse(JSON.stringify(smallCopy()).replaceAll(from, to)) as EmbeddedCopy;
 
 it("finds nothing between a copy and itself", () => {
   expect(compareCopies(smallCopy(), smallCopy())).toEqual({ same: true, changes: [] });
@@ -17,7 +18,7 @@ it("names the record and the column of a changed cell", () => {
 
 it("names the answer whose number changed, before and after", () => {
   expect(compareCopies(smallCopy(), changed("-0.17", "-0.16")).changes).toEqual([
-    { entry: "question-1 ", what: "finding.estimate.0.value", before: "-0.17", after: "-0.16" },
+    { entry: "question-1 ", what: "estimate.0.value", before: "-0.17", after: "-0.16" },
   ]);
 });
 

@@ -1,6 +1,7 @@
 import { parseHTML } from "linkedom";
 import { expect, it } from "vitest";
 import { copyFromEmbedded } from "../../../src/notebook/share/copy-from-embedded.ts";
+import { htmlText } from "../../../src/notebook/share/html-text.ts";
 import { digest, looks, smallCopy } from "./small-copy.ts";
 
 const hostile = `</script><script>alert(1)</script><img src=x onerror=alert(1)>"><svg onload='alert(1)'></title></style>--><!--]]>&quot;\u2028\u0000\u202e$&javascript:alert(1)`;
@@ -61,4 +62,15 @@ it("reads without script: the sentence, the picture and the date stand in the pa
   const body = plain.slice(plain.indexOf("<body"), plain.indexOf('<script type="application/json"'));
   for (const words of ["Thickness falls with stiffness.", "<svg", "2026-03-14", "thumbrule verify", "Some prose."])
     expect(body).toContain(words);
+});
+
+it("has no bracket, ampersand or line separator in the embedded data, so nothing in it can end it", () => {
+  const data = /<script type="application\/json" id="thumbrule-data">(.*)<\/script>/.exec(attacked)?.[1] ?? "<";
+  expect(data).not.toMatch(/[<>&\u2028\u2029]/);
+});
+
+it("escapes brackets, quotes and ampersands of text, and shows control characters as marks", () => {
+  expect(htmlText(`<a href="x" id='y'>&\u0000\u007f\r\n`)).toBe(
+    "&lt;a href=&quot;x&quot; id=&#39;y&#39;&gt;&amp;\u2400\u2421\n",
+  );
 });

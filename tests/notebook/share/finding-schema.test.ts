@@ -1,12 +1,25 @@
 import { expect, it } from "vitest";
+import schema from "../../../data-schema/finding.schema.json";
 import validate from "../../../data-schema/finding.schema.json?validator";
 import { glossary } from "../../../src/core/base/glossary.ts";
-import schema from "../../../data-schema/finding.schema.json";
 import { checkRig } from "../../../src/core/rig/check-rig.ts";
 import { rigTable } from "../../core/rig/rig-table.ts";
 
 const check = (readings: readonly number[]) =>
-  JSON.parse(JSON.stringify(checkRig({ ...rigTable(readings, readings.map(() => 100)), name: "balance", date: null, mask: null, asked: 1 })));
+  JSON.parse(
+    JSON.stringify(
+      checkRig({
+        ...rigTable(
+          readings,
+          readings.map(() => 100),
+        ),
+        name: "balance",
+        date: null,
+        mask: null,
+        asked: 1,
+      }),
+    ),
+  );
 
 it("holds an answer and a refusal as they are computed", () => {
   expect(validate(check([100.1, 100.2, 100.15, 100.12])), JSON.stringify(validate.errors)).toBe(true);
@@ -20,6 +33,10 @@ it("refuses an estimate without an interval, and a field that nobody knows", () 
 });
 
 it("knows the fields of a finding by the names of the glossary", () => {
-  const fields = [...Object.keys(schema.$defs.answer.properties), ...Object.keys(schema.$defs.estimate.properties), ...Object.keys(schema.$defs.refused.properties)];
+  const fields = [
+    ...Object.keys(schema.$defs.answer.properties),
+    ...Object.keys(schema.$defs.estimate.properties),
+    ...Object.keys(schema.$defs.refused.properties),
+  ];
   expect(fields.filter((field) => !(field in glossary))).toEqual([]);
 });

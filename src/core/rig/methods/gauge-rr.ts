@@ -4,12 +4,22 @@ import { declined, succeeded } from "../../base/index.ts";
 import { compensatedSum, fUpperTail, mean } from "../../numerics/index.ts";
 import { inputLabels, inputNumbers } from "./input-numbers.ts";
 
-type Table = { readonly parts: readonly string[]; readonly operators: readonly string[]; readonly cells: readonly (readonly number[])[]; readonly repeats: number };
+type Table = {
+  readonly parts: readonly string[];
+  readonly operators: readonly string[];
+  readonly cells: readonly (readonly number[])[];
+  readonly repeats: number;
+};
 
-const inOrder = (labels: readonly (string | null)[]) => [...new Set(labels.flatMap((label) => (label === null ? [] : [label])))].sort((a, b) => (a < b ? -1 : 1));
+const inOrder = (labels: readonly (string | null)[]) =>
+  [...new Set(labels.flatMap((label) => (label === null ? [] : [label])))].sort((a, b) => (a < b ? -1 : 1));
 
 /** The crossed table, parts by operators; null when a cell has another number of values than the rest. */
-function crossed(part: readonly (string | null)[], operator: readonly (string | null)[], value: readonly number[]): Table | null {
+function crossed(
+  part: readonly (string | null)[],
+  operator: readonly (string | null)[],
+  value: readonly number[],
+): Table | null {
   const [parts, operators] = [inOrder(part), inOrder(operator)];
   const byCell = new Map<string, number[]>();
   for (const [i, number] of value.entries()) {
@@ -22,7 +32,8 @@ function crossed(part: readonly (string | null)[], operator: readonly (string | 
   return repeats > 1 && cells.every((cell) => cell.length === repeats) ? { parts, operators, cells, repeats } : null;
 }
 
-const squaresAbout = (values: readonly number[], middle: number) => compensatedSum(values.map((value) => (value - middle) ** 2));
+const squaresAbout = (values: readonly number[], middle: number) =>
+  compensatedSum(values.map((value) => (value - middle) ** 2));
 const POOL_ABOVE = 0.25;
 
 function variances(table: Table) {
@@ -31,8 +42,15 @@ function variances(table: Table) {
   const middle = mean(table.cells.flat());
   const partMeans = table.parts.map((_, i) => mean(table.operators.map((_, j) => cellMeans[i * o + j] as number)));
   const operatorMeans = table.operators.map((_, j) => mean(table.parts.map((_, i) => cellMeans[i * o + j] as number)));
-  const apart = cellMeans.map((value, at) => value - (partMeans[Math.floor(at / o)] as number) - (operatorMeans[at % o] as number) + middle);
-  const ss = [o * r * squaresAbout(partMeans, middle), p * r * squaresAbout(operatorMeans, middle), r * squaresAbout(apart, 0), compensatedSum(table.cells.map((cell) => squaresAbout(cell, mean(cell))))] as const;
+  const apart = cellMeans.map(
+    (value, at) => value - (partMeans[Math.floor(at / o)] as number) - (operatorMeans[at % o] as number) + middle,
+  );
+  const ss = [
+    o * r * squaresAbout(partMeans, middle),
+    p * r * squaresAbout(operatorMeans, middle),
+    r * squaresAbout(apart, 0),
+    compensatedSum(table.cells.map((cell) => squaresAbout(cell, mean(cell)))),
+  ] as const;
   const df = [p - 1, o - 1, (p - 1) * (o - 1), p * o * (r - 1)] as const;
   return { ss, df, ms: ss.map((sum, i) => sum / (df[i] as number)) as [number, number, number, number] };
 }
@@ -94,12 +112,20 @@ export const gaugeRr: Method = {
     sd_grr_unpooled: { meaning: "sd_grr had the interaction not been pooled" },
     percent_tolerance: { meaning: "six times sd_grr in percent of the tolerance's width; absent without one" },
   },
-  source: { citation: "Montgomery, Introduction to Statistical Quality Control, 6th ed. (2009), section 8.7.2", basis: "memory" },
+  source: {
+    citation: "Montgomery, Introduction to Statistical Quality Control, 6th ed. (2009), section 8.7.2",
+    basis: "memory",
+  },
   run: (inputs) => {
     const table = crossed(inputLabels(inputs.part), inputLabels(inputs.operator), inputNumbers(inputs.value));
-    if (table === null) return declined("out-of-domain", { name: "the table", needed: "every part measured by every operator equally often, at least twice" });
+    if (table === null)
+      return declined("out-of-domain", {
+        name: "the table",
+        needed: "every part measured by every operator equally often, at least twice",
+      });
     if (table.parts.length < 2) return declined("one-group", { column: "part", group: table.parts[0] ?? "" });
-    if (table.operators.length < 2) return declined("one-group", { column: "operator", group: table.operators[0] ?? "" });
+    if (table.operators.length < 2)
+      return declined("one-group", { column: "operator", group: table.operators[0] ?? "" });
     const { ss, df, ms } = variances(table);
     if (!(ms[3] > 0) || !(ms[2] > 0)) return declined("no-spread", { column: "value" });
     const f = ms[2] / ms[3];

@@ -12,4 +12,8 @@ export function inputNumbers(input: Input): readonly number[] {
 
 /** A list of labels; numbers become their text; null where missing. */
 export const inputLabels = (input: Input): readonly (string | null)[] =>
-  Array.isArray(input) ? input.map((value: unknown) => (typeof value === "string" ? value : typeof value === "number" && Number.isFinite(value) ? String(value) : null)) : [];
+  Array.isArray(input)
+    ? input.map((value: unknown) =>
+        typeof value === "string" ? value : typeof value === "number" && Number.isFinite(value) ? String(value) : null,
+      )
+    : [];

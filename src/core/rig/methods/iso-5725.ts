@@ -45,7 +45,8 @@ export const iso5725: Method = {
     const count = labs.reduce((sum, own) => sum + own.length, 0);
     if (labs.length < 2) return declined("one-group", { column: "lab", group: [...byLab.keys()][0] ?? "" });
     if (count <= labs.length) return declined("too-few-records", { have: count, need: labs.length + 1 });
-    const within = compensatedSum(labs.flatMap((own) => own.map((value) => (value - mean(own)) ** 2))) / (count - labs.length);
+    const within =
+      compensatedSum(labs.flatMap((own) => own.map((value) => (value - mean(own)) ** 2))) / (count - labs.length);
     if (!(within > 0)) return declined("no-spread", { column: "value" });
     const middle = mean(labs.flat());
     const between = compensatedSum(labs.map((own) => own.length * (mean(own) - middle) ** 2)) / (labs.length - 1);

@@ -40,6 +40,15 @@ export const rigBias: Method = {
     const df = errors.length - 1;
     const se = sd / Math.sqrt(errors.length);
     const half = se * tQuantile((1 + (typeof inputs.level === "number" ? inputs.level : 0.95)) / 2, df);
-    return succeeded({ bias, sd, se, t: bias / se, df, p: tTwoSided(bias / se, df), ci95_low: bias - half, ci95_high: bias + half });
+    return succeeded({
+      bias,
+      sd,
+      se,
+      t: bias / se,
+      df,
+      p: tTwoSided(bias / se, df),
+      ci95_low: bias - half,
+      ci95_high: bias + half,
+    });
   },
 };

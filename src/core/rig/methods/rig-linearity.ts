@@ -13,11 +13,17 @@ function levelsOf(reference: readonly number[], error: readonly number[]): reado
     errors.push(error[i] as number);
     byReference.set(value, errors);
   }
-  return [...byReference].map(([value, errors]) => ({ reference: value, errors })).sort((a, b) => a.reference - b.reference);
+  return [...byReference]
+    .map(([value, errors]) => ({ reference: value, errors }))
+    .sort((a, b) => a.reference - b.reference);
 }
 
 /** F of the levels' means about the line, against the scatter within levels; null where nothing was read twice or there are two levels. */
-function lackOfFit(levels: readonly Level[], residualSumOfSquares: number, n: number): { readonly f: number; readonly p: number } | null {
+function lackOfFit(
+  levels: readonly Level[],
+  residualSumOfSquares: number,
+  n: number,
+): { readonly f: number; readonly p: number } | null {
   const pure = compensatedSum(levels.flatMap(({ errors }) => errors.map((error) => (error - mean(errors)) ** 2)));
   const [df1, df2] = [levels.length - 2, n - levels.length];
   if (df1 < 1 || df2 < 1 || !(pure > 0)) return null;
@@ -57,7 +63,10 @@ export const rigLinearity: Method = {
     lack_of_fit_F: { meaning: "variance of the levels about the line over the variance within levels" },
     lack_of_fit_p: { meaning: "upper tail probability of that F" },
   },
-  source: { citation: "Draper and Smith, Applied Regression Analysis, 3rd ed. (1998), sections 1.4 and 2.1", basis: "memory" },
+  source: {
+    citation: "Draper and Smith, Applied Regression Analysis, 3rd ed. (1998), sections 1.4 and 2.1",
+    basis: "memory",
+  },
   run: (inputs) => {
     const [readings, references] = [inputNumbers(inputs.reading), inputNumbers(inputs.reference)];
     const kept = readings.flatMap((value, i) => (Number.isFinite(value) && Number.isFinite(references[i]) ? [i] : []));
@@ -78,7 +87,9 @@ export const rigLinearity: Method = {
     const multiple = tQuantile((1 + (typeof inputs.level === "number" ? inputs.level : 0.95)) / 2, df);
     const middle = mean(reference);
     const spread = compensatedSum(reference.map((value) => (value - middle) ** 2));
-    const half = levels.map((level) => multiple * Math.sqrt(variance * (1 / n + (level.reference - middle) ** 2 / spread)));
+    const half = levels.map(
+      (level) => multiple * Math.sqrt(variance * (1 / n + (level.reference - middle) ** 2 / spread)),
+    );
     const at = levels.map((level) => average + slope * (level.reference - middle));
     const lack = lackOfFit(levels, fit.residualSumOfSquares, n);
     return succeeded({
