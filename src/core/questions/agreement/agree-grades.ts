@@ -6,6 +6,7 @@ import { capitalized } from "../capitalized.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
+import { kappa } from "../methods/kappa.ts";
 import { refused } from "../refused.ts";
 import { intervalInWords } from "../relation/slope-in-words.ts";
 import { sampleFromColumns } from "../sample-from-columns.ts";
@@ -24,11 +25,11 @@ export function agreeGrades({ table, a, b, mask, asked }: GradesInput): Finding 
   const { value, standardError } = weightedKappa(first, second, levels.length, 2);
   if (!Number.isFinite(value)) return refused("no-spread", { column: `${columnInWords(a)} and ${columnInWords(b)}` });
   const half = normalQuantile(0.975) * standardError;
-  const kappa = { name: `agreement of ${columnInWords(a)} and ${columnInWords(b)} beyond chance`, value, low: value - half, high: Math.min(1, value + half), level: 0.95, unit: "1", standardError };
+  const agreed = { name: `agreement of ${columnInWords(a)} and ${columnInWords(b)} beyond chance`, value, low: value - half, high: Math.min(1, value + half), level: 0.95, unit: "1", standardError };
   const same = first.filter((level, i) => level === second[i]).length;
-  const sentence = `${capitalized(columnInWords(a))} and ${columnInWords(b)} give the same grade to ${same} of ${n} pieces; agreement beyond chance, near misses counted in part, is ${numberInWords(value, standardError)} of 1 (95 % interval ${intervalInWords(kappa)}).`;
+  const sentence = `${capitalized(columnInWords(a))} and ${columnInWords(b)} give the same grade to ${same} of ${n} pieces; agreement beyond chance, near misses counted in part, is ${numberInWords(value, standardError)} of 1 (95 % interval ${intervalInWords(agreed)}).`;
   return finding({
-    kind: "agreement", table, sentence, estimate: [kappa], rows: { used: sample.rows, setAside: sample.setAside }, cautions: commonCautions(sample, asked, 20), columns: [a, b], chosenBecause: "both columns are grades of the same pieces",
-    method: { id: "weighted-kappa", name: "Weighted kappa, quadratic", source: { citation: "Cohen (1968), Psychological Bulletin 70, 213-220; Fleiss, Cohen and Everitt (1969) for the error", basis: "published" } },
+    kind: "agreement", table, sentence, estimate: [agreed], rows: { used: sample.rows, setAside: sample.setAside }, cautions: commonCautions(sample, asked, 20), columns: [a, b], chosenBecause: "both columns are grades of the same pieces",
+    method: kappa,
   });
 }

@@ -1,18 +1,19 @@
 export type KappaEstimate = { readonly value: number; readonly standardError: number };
 
 /**
- * Weighted kappa of two graders: (observed - chance) / (1 - chance) with weights 1 - (distance / (levels - 1))^power; power 1 linear, 2 quadratic.
+ * Weighted kappa of two graders: (observed - chance) / (1 - chance) with weights 1 - (distance / (levels - 1))^power; power 0 plain (1 for the same
+ * grade, else 0), 1 linear, 2 quadratic.
  * a, b: grades 0 … levels - 1 of the same pieces. NaN when chance agreement is already complete. Large-sample standard error.
  * Source: J. L. Fleiss, J. Cohen, B. S. Everitt (1969), Psychological Bulletin 72, 323-327.
  */
-export function weightedKappa(a: ArrayLike<number>, b: ArrayLike<number>, levels: number, power: 1 | 2): KappaEstimate {
+export function weightedKappa(a: ArrayLike<number>, b: ArrayLike<number>, levels: number, power: 0 | 1 | 2): KappaEstimate {
   const n = a.length;
   const share = Array.from({ length: levels }, () => new Float64Array(levels));
   for (let i = 0; i < n; i++) {
     const row = share[a[i] as number] as Float64Array;
     row[b[i] as number] = (row[b[i] as number] as number) + 1 / n;
   }
-  const weight = (i: number, j: number) => 1 - (Math.abs(i - j) / (levels - 1)) ** power;
+  const weight = (i: number, j: number) => (i === j ? 1 : power === 0 ? 0 : 1 - (Math.abs(i - j) / (levels - 1)) ** power);
   const rows = share.map((row) => row.reduce((sum, p) => sum + p, 0));
   const columns = rows.map((_, j) => share.reduce((sum, row) => sum + (row[j] as number), 0));
   let observed = 0;

@@ -2,20 +2,29 @@ import type { Method } from "../../base/index.ts";
 import { analysisOfCovariance } from "./analysis-of-covariance.ts";
 import { blandAltman } from "./bland-altman.ts";
 import { clusterRobust } from "./cluster-robust.ts";
+import { deming } from "./deming.ts";
 import { gamesHowell } from "./games-howell.ts";
 import { influence } from "./influence.ts";
+import { kappa } from "./kappa.ts";
+import { kendall } from "./kendall.ts";
 import { kruskalWallis } from "./kruskal-wallis.ts";
 import { multipleLeastSquares } from "./multiple-least-squares.ts";
 import { oneWayWelch } from "./one-way-welch.ts";
 import { ordinaryLeastSquares } from "./ordinary-least-squares.ts";
 import { originLeastSquares } from "./origin-least-squares.ts";
+import { pearson } from "./pearson.ts";
 import { powerLaw } from "./power-law.ts";
+import { powerOfSlope } from "./power-of-slope.ts";
+import { proportionInterval } from "./proportion-interval.ts";
 import { robustLeastSquares } from "./robust-least-squares.ts";
+import { spearman } from "./spearman.ts";
+import { theilSen } from "./theil-sen.ts";
 import { weightedLeastSquares } from "./weighted-least-squares.ts";
 import { welchT } from "./welch-t.ts";
+import { york } from "./york.ts";
 
 /** The statistical methods, in the order in which they are shown. */
 export const questionMethods: readonly Method[] = [
-  ordinaryLeastSquares, multipleLeastSquares, weightedLeastSquares, originLeastSquares, robustLeastSquares, clusterRobust, analysisOfCovariance, powerLaw, influence,
-  welchT, oneWayWelch, gamesHowell, kruskalWallis, blandAltman,
+  ordinaryLeastSquares, multipleLeastSquares, weightedLeastSquares, originLeastSquares, robustLeastSquares, clusterRobust, analysisOfCovariance, powerLaw, influence, theilSen, deming, york, pearson, spearman, kendall, powerOfSlope,
+  welchT, oneWayWelch, gamesHowell, kruskalWallis, blandAltman, kappa, proportionInterval,
 ];

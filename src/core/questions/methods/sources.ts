@@ -23,5 +23,6 @@ export const sources = {
   fuller: published("Fuller (1987), Measurement Error Models, section 1.2"),
   kruskalWallis: published("Kruskal and Wallis (1952), JASA 47, 583-621"),
   cohen: published("Cohen (1988), Statistical Power Analysis, chapter 9, by the noncentral t law"),
+  fleiss: published("Cohen (1968), Psychological Bulletin 70, 213-220; Fleiss, Cohen and Everitt (1969), ibid. 72, 323-327 for the error"),
   wilson: published("Wilson (1927), JASA 22, 209-212; Fisher (1935), The Design of Experiments, section 11"),
 } as const;

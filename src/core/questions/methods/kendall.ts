@@ -1,0 +1,58 @@
+import type { Method } from "../../base/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
+import { normalQuantile, normalUpperTail } from "../../numerics/index.ts";
+import { completeInputs } from "./complete-inputs.ts";
+import { sources } from "./sources.ts";
+import { varianceOfKendallS } from "./theil-sen.ts";
+
+const needs = { rows: 3, distinct: { x: 2, y: 2 } };
+const [MOST, MOST_EXACT] = [3000, 10];
+
+/** How many orders of n things have each number of inversions, divided by n!; index = discordant pairs. */
+function inversionShares(n: number): Float64Array {
+  let shares = Float64Array.of(1);
+  for (let k = 2; k <= n; k++) {
+    const next = new Float64Array(shares.length + k - 1);
+    shares.forEach((share, i) => {
+      for (let j = 0; j < k; j++) next[i + j] = (next[i + j] as number) + share / k;
+    });
+    shares = next;
+  }
+  return shares;
+}
+
+/** Kendall's tau-b: concordant less discordant pairs, ties allowed for; exact p without ties to ten records. */
+export const kendall: Method = {
+  id: "kendall", name: "Rank correlation (Kendall)", answers: "relation", needs,
+  inputs: { x: { kind: "quantities", meaning: "one quantity or grade" }, y: { kind: "quantities", meaning: "the other" } },
+  fields: { tau_b: { meaning: "tau-b" }, z: { meaning: "S over its standard deviation" }, p_normal: { meaning: "two-sided p by the normal law" }, p_normal_continuity: { meaning: "with continuity correction" }, ci95_low: { meaning: "95 % interval, lower" }, ci95_high: { meaning: "upper" }, T: { meaning: "concordant pairs" }, p_exact: { meaning: "exact p without ties, to ten records" } },
+  source: sources.kendall,
+  run: (inputs) => {
+    const complete = completeInputs(inputs, ["x", "y"], [], needs);
+    if (!complete.ok) return complete;
+    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const n = x.length;
+    if (n > MOST) return declined("out-of-domain", { name: "the number of records", needed: `${MOST} at most, for all pairs are formed` });
+    let [concordant, discordant, untiedX, untiedY] = [0, 0, 0, 0];
+    for (let i = 0; i < n; i++)
+      for (let j = i + 1; j < n; j++) {
+        const [a, b] = [Math.sign((x[j] as number) - (x[i] as number)), Math.sign((y[j] as number) - (y[i] as number))];
+        if (a * b > 0) concordant++;
+        if (a * b < 0) discordant++;
+        if (a !== 0) untiedX++;
+        if (b !== 0) untiedY++;
+      }
+    const S = concordant - discordant;
+    const tau = S / Math.sqrt(untiedX * untiedY);
+    const sd = Math.sqrt(varianceOfKendallS(x, y));
+    const half = n > 4 ? normalQuantile(0.975) * Math.sqrt(0.437 / (n - 4)) : Number.NaN;
+    const inside = n > 4 && Math.abs(tau) < 1;
+    const untied = untiedX === (n * (n - 1)) / 2 && untiedY === untiedX;
+    const fewer = Math.min(concordant, discordant);
+    const exact = untied && n <= MOST_EXACT ? Math.min(1, 2 * inversionShares(n).slice(0, fewer + 1).reduce((sum, share) => sum + share, 0)) : null;
+    return succeeded({
+      tau_b: tau, z: S / sd, p_normal: 2 * normalUpperTail(Math.abs(S) / sd), p_normal_continuity: Math.min(1, 2 * normalUpperTail((Math.abs(S) - 1) / sd)),
+      ci95_low: inside ? Math.tanh(Math.atanh(tau) - half) : null, ci95_high: inside ? Math.tanh(Math.atanh(tau) + half) : null, T: concordant, p_exact: exact,
+    });
+  },
+};
