@@ -59,7 +59,7 @@ function shop() {
       body: typeof body === "string" ? body : JSON.stringify(body),
       headers: { "content-type": "application/json", ...headers },
     });
-  return { state, ask, send };
+  return { state, app, ask, send };
 }
 const codeOf = async (answer: Response) =>
   ((await answer.json()) as { problems: { code: string }[] }).problems[0]?.code;
@@ -71,6 +71,17 @@ it.each(["evil.example", "127.0.0.1", `127.0.0.1:${PORT + 1}`, `127.0.0.1:${PORT
     expect(answer.status).toBe(421);
   },
 );
+
+it("answers no second host name, and no other place in the request line", async () => {
+  const { app } = shop();
+  const ask = (url: string, host: string, rawHeaders: readonly string[]) =>
+    app.fetch(new Request(url, { headers: { host, cookie } }), { incoming: { rawHeaders } });
+  const own = `127.0.0.1:${PORT}`;
+  expect((await ask(`http://${own}/`, own, ["Host", own])).status).toBe(200);
+  expect((await ask(`http://${own}/`, own, ["Host", own, "host", "evil.example"])).status).toBe(421);
+  expect((await ask("http://evil.example/", own, ["Host", own])).status).toBe(421);
+  expect((await ask("http://evil.example/", "evil.example", ["Host", "evil.example"])).status).toBe(421);
+});
 
 it.each(["http://evil.example", "null", "", `https://127.0.0.1:${PORT}`, `http://127.0.0.1:${PORT}/`])(
   "answers no other origin: %j",
