@@ -43,17 +43,17 @@ function fail(work: Work, node: Span, ...problems: readonly FormulaProblem[]): v
   work.stack.push(unknown(node));
 }
 
-function checkNumber(work: Work, node: Extract<Expression, { kind: "number" }>): void {
+function checkNumber(work: Work, node: Extract<Expression, { kind: "number" }>) {
   const unit: Unit | null = node.unit === null ? null : unitFromText(node.unit);
   if (node.unit !== null && !unit) return fail(work, node, formulaProblem(node.unitSpan ?? node, "unknown-unit", { unit: node.unit }));
-  const exact = unit ? undefined : exactNumber(node.value);
+  const exact = unit || node.uncertainty ? undefined : exactNumber(node.value);
   const value = unit ? toSi(node.value, unit) : node.value;
   const uncertainty = (node.uncertainty ?? 0) * (unit?.factor ?? 1);
   const type: ValueType = unit ? { kind: "quantity", dimension: unit.dimension, unit: unit.code } : { ...plainNumber, ...(exact ? { constant: exact } : {}) };
   push(work, node, type, { does: "constant", value: Number.isFinite(value) ? value : Number.NaN, uncertainty, source: `number at ${node.from}` });
 }
 
-function checkName(work: Work, node: Extract<Expression, { kind: "name" }>): void {
+function checkName(work: Work, node: Extract<Expression, { kind: "name" }>) {
   const { columns, values, table } = work.scope;
   const column = columns.get(node.name);
   const value = values.get(node.name);
@@ -83,7 +83,7 @@ function asLevel(work: Work, text: Operand, grade: ValueType): Operand {
   return { type: grade, span: text.span };
 }
 
-function checkOperator(work: Work, node: Extract<Expression, { kind: "binary" }>, [first, second]: readonly Operand[]): void {
+function checkOperator(work: Work, node: Extract<Expression, { kind: "binary" }>, [first, second]: readonly Operand[]) {
   if (!first?.type || !second?.type) return void work.stack.push(unknown(node));
   const left = asLevel(work, first, second.type);
   const right = asLevel(work, second, first.type);
@@ -94,7 +94,7 @@ function checkOperator(work: Work, node: Extract<Expression, { kind: "binary" }>
   fail(work, node, { span: { from: at.from, to: at.to }, code: checked.code, facts: checked.facts });
 }
 
-function checkUnary(work: Work, node: Extract<Expression, { kind: "unary" }>, operand: Operand): void {
+function checkUnary(work: Work, node: Extract<Expression, { kind: "unary" }>, operand: Operand) {
   const type = operand.type;
   if (!type) return void work.stack.push(unknown(node));
   if (node.operator === "not") {
@@ -105,7 +105,7 @@ function checkUnary(work: Work, node: Extract<Expression, { kind: "unary" }>, op
   push(work, node, type.constant ? { ...type, constant: [-type.constant[0], type.constant[1]] } : type, { does: "negate" });
 }
 
-function checkChoice(work: Work, node: Extract<Expression, { kind: "if" }>, [condition, yes, no]: readonly Operand[]): void {
+function checkChoice(work: Work, node: Extract<Expression, { kind: "if" }>, [condition, yes, no]: readonly Operand[]) {
   if (!condition?.type || !yes?.type || !no?.type) return void work.stack.push(unknown(node));
   if (condition.type.kind !== "yes-no") return fail(work, node, formulaProblem(condition.span, "wrong-kind", { found: typeInWords(condition.type), needed: "a condition" }));
   const type = yes.type.kind === "missing" ? no.type : yes.type;
@@ -114,7 +114,7 @@ function checkChoice(work: Work, node: Extract<Expression, { kind: "if" }>, [con
   push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, { does: "choose" });
 }
 
-function checkFunction(work: Work, node: Extract<Expression, { kind: "call" }>, operands: readonly Operand[]): void {
+function checkFunction(work: Work, node: Extract<Expression, { kind: "call" }>, operands: readonly Operand[]) {
   const calls = functionsByName.get(node.name);
   if (!calls) return fail(work, node, formulaProblem(node.nameSpan, "unknown-function", { name: node.name }, nearestName(node.name, functionsByName.keys())));
   const count = wrongCount(node, calls);
@@ -135,7 +135,7 @@ function checkFunction(work: Work, node: Extract<Expression, { kind: "call" }>, 
   else fail(work, node, ...result);
 }
 
-function checkGroup(work: Work, node: Extract<Expression, { kind: "group" }>, depth: number): void {
+function checkGroup(work: Work, node: Extract<Expression, { kind: "group" }>, depth: number) {
   const calls = groupFunctionsByName.get(node.name);
   if (!calls) return fail(work, node, formulaProblem(node.nameSpan, "unknown-function", { name: node.name }, nearestName(node.name, groupFunctionsByName.keys())));
   if (work.scope.table === null) return fail(work, node, formulaProblem(node.nameSpan, "wrong-kind", { found: "a single value", needed: "the columns of a table" }));
@@ -154,7 +154,7 @@ function checkGroup(work: Work, node: Extract<Expression, { kind: "group" }>, de
   push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, { does: "group", calls, of: of.typed, by: by?.typed ?? null, says: printExpression(node) });
 }
 
-function checkShown(work: Work, node: Extract<Expression, { kind: "in" }>, operand: Operand): void {
+function checkShown(work: Work, node: Extract<Expression, { kind: "in" }>, operand: Operand) {
   const unit = unitFromText(node.unit);
   if (!unit) return fail(work, node, formulaProblem(node.unitSpan, "unknown-unit", { unit: node.unit }));
   const type = operand.type;
@@ -167,7 +167,7 @@ function checkShown(work: Work, node: Extract<Expression, { kind: "in" }>, opera
 
 const isPercent = (type: ValueType): boolean => checkBinary("=", type, plainNumber).ok;
 
-function checkNode(work: Work, node: Expression, depth: number): void {
+function checkNode(work: Work, node: Expression, depth: number) {
   const operands = work.stack.splice(work.stack.length - operandsOf(node).length);
   const [only = unknown(node)] = operands;
   switch (node.kind) {

@@ -68,13 +68,13 @@ function operation(step: Step, operands: readonly StackValue[], { count }: Place
 const operandCount = (step: Step): number => {
   switch (step.does) {
     case "binary":
+    case "power":
     case "is-missing": return 2;
     case "choose": return 3;
     case "call": return step.count;
     case "negate":
     case "not":
-    case "scale":
-    case "power": return 1;
+    case "scale": return 1;
     default: return 0;
   }
 };

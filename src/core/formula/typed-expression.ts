@@ -14,6 +14,7 @@ export type Step =
   | { readonly does: "column" | "value"; readonly name: string }
   | { readonly does: "negate" | "not" | "choose" }
   | { readonly does: "scale"; readonly factor: number }
+  /** Base and exponent are on the stack; the exponent is known exactly. */
   | { readonly does: "power"; readonly exponent: number }
   | { readonly does: "binary"; readonly operator: BinaryOperator }
   | { readonly does: "is-missing"; readonly yes: boolean }
