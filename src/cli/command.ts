@@ -3,7 +3,10 @@ import type { ParseArgsConfig } from "node:util";
 import type { Surface } from "./surface.ts";
 
 export type CommandOptions = NonNullable<ParseArgsConfig["options"]>;
-export type Given = { readonly values: Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>; readonly files: readonly string[] };
+export type Given = {
+  readonly values: Readonly<Record<string, string | boolean | readonly (string | boolean)[] | undefined>>;
+  readonly files: readonly string[];
+};
 
 /** What a command comes to: the exit code, JSON for programs, text for people. 0 well, 1 the content has a problem. */
 export type CommandAnswer = { readonly code: 0 | 1; readonly json: unknown; readonly text: string };

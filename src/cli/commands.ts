@@ -13,4 +13,17 @@ import { trace } from "./commands/trace.ts";
 import { verify } from "./commands/verify.ts";
 import { words } from "./commands/words.ts";
 
-export const commands: readonly Command[] = [read, check, report, ask, trace, method, share, verify, compare, words, limits, cautions];
+export const commands: readonly Command[] = [
+  read,
+  check,
+  report,
+  ask,
+  trace,
+  method,
+  share,
+  verify,
+  compare,
+  words,
+  limits,
+  cautions,
+];

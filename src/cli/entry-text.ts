@@ -9,14 +9,24 @@ function why(answer: Answer): readonly string[] {
   return [
     ...answer.cautions.map((caution) => `- ${caution.sentence}`),
     `Method: ${answer.method.name}, because ${answer.method.chosenBecause}. ${answer.method.source.citation}`,
-    `Records: ${used.length} take part${setAside.length > 0 ? `, ${setAside.length} set aside (${setAside.map((each) => `${each.row.piece}: ${each.why}`).slice(0, 12).join("; ")}${setAside.length > 12 ? "; …" : ""})` : ""}.`,
+    `Records: ${used.length} take part${
+      setAside.length > 0
+        ? `, ${setAside.length} set aside (${setAside
+            .map((each) => `${each.row.piece}: ${each.why}`)
+            .slice(0, 12)
+            .join("; ")}${setAside.length > 12 ? "; …" : ""})`
+        : ""
+    }.`,
   ];
 }
 
 /** A finding in words, line by line. */
 export function findingText(finding: Finding): string {
   if (finding.kind === "refused") return [finding.sentence, ...(finding.needed ? [finding.needed] : [])].join("\n");
-  const word = finding.kind === "verdict" && !finding.sentence.startsWith(verdicts[finding.verdict]) ? `${verdicts[finding.verdict]}. ` : "";
+  const word =
+    finding.kind === "verdict" && !finding.sentence.startsWith(verdicts[finding.verdict])
+      ? `${verdicts[finding.verdict]}. `
+      : "";
   return [`${word}${finding.sentence}`, ...why(finding)].join("\n");
 }
 
@@ -25,15 +35,22 @@ export function entryText(entry: EntryResult): string {
   const head = `${entry.kind} ${entry.name}`;
   const { view } = entry;
   const own = entry.problems.map((problem) => problem.sentence);
-  const under = (lines: readonly string[]): string => [head, ...lines.flatMap((line) => line.split("\n")).map((line) => `  ${line}`)].join("\n");
+  const under = (lines: readonly string[]): string =>
+    [head, ...lines.flatMap((line) => line.split("\n")).map((line) => `  ${line}`)].join("\n");
   if (entry.finding) return under([entry.asked.trim(), findingText(entry.finding), ...own]);
   if (view.kind === "amount") return under([`${view.formula} = ${view.amount}`, ...own]);
-  if (view.kind === "slider") return under([`stands at ${view.value} ${view.unit}, from ${view.from} to ${view.to}`, ...own]);
+  if (view.kind === "slider")
+    return under([`stands at ${view.value} ${view.unit}, from ${view.from} to ${view.to}`, ...own]);
   if (view.kind === "picture") return under([view.picture.description, ...own]);
   if (entry.table) {
     const { rowCount, columns, leftOut, notes } = entry.table;
     const named = columns.map((column) => `${column.name}${column.unit === "1" ? "" : ` (${column.unit})`}`).join(", ");
-    return under([`${rowCount} records: ${named}`, ...leftOut.map((each) => `left out: ${each.piece}, ${each.why}`), ...notes, ...own]);
+    return under([
+      `${rowCount} records: ${named}`,
+      ...leftOut.map((each) => `left out: ${each.piece}, ${each.why}`),
+      ...notes,
+      ...own,
+    ]);
   }
   return own.length > 0 ? under(own) : "";
 }

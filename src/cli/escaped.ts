@@ -1,7 +1,23 @@
 // Text from files on its way to a terminal: what could move the cursor or turn the direction is shown as a mark.
 
-const DANGEROUS = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/g;
-const mark = (character: string): string => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;
+/** Ranges of code units that are shown as marks: controls (not tab and line end), direction and invisible characters. */
+const DANGEROUS: readonly (readonly [from: number, to: number])[] = [
+  [0x00, 0x08],
+  [0x0b, 0x1f],
+  [0x7f, 0x9f],
+  [0x200b, 0x200f],
+  [0x2028, 0x202e],
+  [0x2060, 0x206f],
+  [0xfeff, 0xfeff],
+];
+const isDangerous = (unit: number): boolean => DANGEROUS.some(([from, to]) => unit >= from && unit <= to);
 
-/** Control and direction characters as \uXXXX; line ends and tabs stay. */
-export const escaped = (text: string): string => text.replace(DANGEROUS, mark);
+/** Control and direction characters as \uXXXX; line ends and tabs stay. In JSON text these marks mean the characters themselves. */
+export function escaped(text: string): string {
+  let shown = "";
+  for (let i = 0; i < text.length; i++) {
+    const unit = text.charCodeAt(i);
+    shown += isDangerous(unit) ? `\\u${unit.toString(16).padStart(4, "0")}` : text.charAt(i);
+  }
+  return shown;
+}

@@ -1,4 +1,5 @@
 // The machine as commands see it, in Node.
+import { readFileSync } from "node:fs";
 import { open, readFile, rename, rm } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { createInterface } from "node:readline";
@@ -6,7 +7,8 @@ import { fileURLToPath } from "node:url";
 import { limits } from "../core/base/index.ts";
 import type { StaticView, Surface } from "./surface.ts";
 
-const codeOf = (failure: unknown): string => (failure instanceof Error && "code" in failure ? String(failure.code) : "unknown");
+const codeOf = (failure: unknown): string =>
+  failure instanceof Error && "code" in failure ? String(failure.code) : "unknown";
 
 /** Bytes of a file up to the largest limit there is; null when it is not there. */
 async function read(path: string): Promise<Uint8Array | null> {
@@ -50,14 +52,20 @@ async function write(path: string, text: string): ReturnType<Surface["write"]> {
 
 /** The surface over this machine; `at` is the address of the running built file. */
 export function nodeSurface(at: string): Surface {
-  const built = async (name: string): Promise<string | null> => readFile(fileURLToPath(new URL(`../${name}`, at)), "utf8").catch(() => null);
+  const built = async (name: string): Promise<string | null> =>
+    readFile(fileURLToPath(new URL(`../${name}`, at)), "utf8").catch(() => null);
   return {
-    version: "0.1.0",
-    read, write, built,
+    version: (JSON.parse(readFileSync(new URL("../../package.json", at), "utf8")) as { readonly version: string })
+      .version,
+    read,
+    write,
+    built,
     stdin: () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
     staticView: async () => {
       const place = new URL("./static-view.js", at).href;
-      const part = (await import(/* @vite-ignore */ place).catch(() => null)) as { readonly staticView?: StaticView } | null;
+      const part = (await import(/* @vite-ignore */ place).catch(() => null)) as {
+        readonly staticView?: StaticView;
+      } | null;
       return part?.staticView ?? null;
     },
   };

@@ -7,35 +7,57 @@ import type { CommandAnswer } from "./command.ts";
 import { problemLines } from "./problem-lines.ts";
 import type { Surface } from "./surface.ts";
 
-export type OpenedNotebook = { readonly ok: true; readonly engine: NotebookEngine; readonly text: string } | { readonly ok: false; readonly answer: CommandAnswer };
+export type OpenedNotebook =
+  | { readonly ok: true; readonly engine: NotebookEngine; readonly text: string }
+  | { readonly ok: false; readonly answer: CommandAnswer };
 
 /** An answer that is only problems. */
-export const problemAnswer = (found: Parameters<typeof problemLines>[0]): CommandAnswer => ({ code: 1, json: { problems: found }, text: problemLines(found) });
+export const problemAnswer = (found: Parameters<typeof problemLines>[0]): CommandAnswer => ({
+  code: 1,
+  json: { problems: found },
+  text: problemLines(found),
+});
 
 /** A file that is named but not there. */
-export const missingFile = (file: string): CommandAnswer => problemAnswer([{ code: "missing-file", sentence: problems["missing-file"]({ file }), file }]);
+export const missingFile = (file: string): CommandAnswer =>
+  problemAnswer([{ code: "missing-file", sentence: problems["missing-file"]({ file }), file }]);
 
 /** Reading of a notebook's own files: inside its folder, never outside it. */
 const readerBeside = (notebook: string, surface: Surface) => {
   const folder = dirname(notebook);
   return async (path: string): Promise<Uint8Array | null> =>
-    path.split("/").slice(folder.split("/").length).includes("..") || !(folder === "." ? !path.startsWith("/") && !path.startsWith("../") : path.startsWith(`${folder}/`)) ? null : surface.read(path);
+    path.split("/").slice(folder.split("/").length).includes("..") ||
+    !(folder === "." ? !path.startsWith("/") && !path.startsWith("../") : path.startsWith(`${folder}/`))
+      ? null
+      : surface.read(path);
 };
 
 export type Opening = { readonly asOf: string | null; readonly tables?: ReadonlyMap<string, ColumnTable> };
 
 /** A notebook, computed; or the answer that says why it cannot be. */
-export async function openNotebook(file: string, surface: Surface, opening: Opening = { asOf: null }): Promise<OpenedNotebook> {
+export async function openNotebook(
+  file: string,
+  surface: Surface,
+  opening: Opening = { asOf: null },
+): Promise<OpenedNotebook> {
   const bytes = await surface.read(file);
   if (bytes === null) return { ok: false, answer: missingFile(file) };
   if (bytes.length > limits.notebookBytes.value) {
-    const facts = { what: limits.notebookBytes.words, limit: String(limits.notebookBytes.value), found: String(bytes.length) };
+    const facts = {
+      what: limits.notebookBytes.words,
+      limit: String(limits.notebookBytes.value),
+      found: String(bytes.length),
+    };
     return { ok: false, answer: problemAnswer([{ code: "limit", sentence: problems.limit(facts), file }]) };
   }
   const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-  const engine = createNotebookEngine({ readFile: readerBeside(file, surface), schedule: setImmediate, version: surface.version, ...opening });
+  const engine = createNotebookEngine({
+    readFile: readerBeside(file, surface),
+    schedule: setImmediate,
+    version: surface.version,
+    ...opening,
+  });
   engine.update(text, file);
   await engine.settled();
   return { ok: true, engine, text };
 }
-

@@ -1,6 +1,13 @@
 // Problems as lines for people: file:line:column code sentence.
 
-export type AnyProblem = { readonly file?: string; readonly line?: number; readonly column?: number; readonly code: string; readonly sentence: string; readonly suggestion?: string };
+export type AnyProblem = {
+  readonly file?: string;
+  readonly line?: number;
+  readonly column?: number;
+  readonly code: string;
+  readonly sentence: string;
+  readonly suggestion?: string;
+};
 
 /** One line a problem; the suggestion after it. */
 export function problemLines(problems: readonly AnyProblem[]): string {

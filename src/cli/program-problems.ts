@@ -4,9 +4,15 @@ import type { AnyProblem } from "./problem-lines.ts";
 /** The sentence of each code: what is so, what to do. */
 export const programProblems = {
   "not-built": () => "The parts for a dated copy are not built. Run npm run build first.",
-  "not-written": ({ file, reason }: { readonly file: string; readonly reason: string }) => `${file} was not written (${reason}). What was there before is unchanged.`,
-  "not-json": ({ line }: { readonly line: number }) => `Line ${line} is not one JSON object with id, method and inputs.`,
+  "not-written": ({ file, reason }: { readonly file: string; readonly reason: string }) =>
+    `${file} was not written (${reason}). What was there before is unchanged.`,
+  "not-json": ({ line }: { readonly line: number }) =>
+    `Line ${line} is not one JSON object with id, method and inputs.`,
 } as const;
 
 export const notBuilt = (): AnyProblem => ({ code: "not-built", sentence: programProblems["not-built"]() });
-export const notWritten = (file: string, reason: string): AnyProblem => ({ code: "not-written", file, sentence: programProblems["not-written"]({ file, reason }) });
+export const notWritten = (file: string, reason: string): AnyProblem => ({
+  code: "not-written",
+  file,
+  sentence: programProblems["not-written"]({ file, reason }),
+});

@@ -7,26 +7,37 @@ import type { Surface } from "./surface.ts";
 
 export type Printed = { readonly code: 0 | 1 | 2; readonly stdout: string; readonly stderr: string };
 
-const help = (): string => ["thumbrule COMMAND [--json]", ...commands.map(({ name, usage, sentence }) => `  ${`${name} ${usage}`.trim()}\n      ${sentence}`)].join("\n");
+const help = (): string =>
+  [
+    "thumbrule COMMAND [--json]",
+    ...commands.map(({ name, usage, sentence }) => `  ${`${name} ${usage}`.trim()}\n      ${sentence}`),
+  ].join("\n");
 
 const usage = (message: string, command?: Command): Printed => ({
-  code: 2, stdout: "", stderr: `${escaped(message)}\n${command ? `thumbrule ${`${command.name} ${command.usage}`.trim()}` : help()}\n`,
+  code: 2,
+  stdout: "",
+  stderr: `${escaped(message)}\n${command ? `thumbrule ${`${command.name} ${command.usage}`.trim()}` : help()}\n`,
 });
 
 function understood(command: Command, args: readonly string[]): Given & { readonly json: boolean } {
-  const { values, positionals } = parseArgs({ args: [...args], options: { ...command.options, json: { type: "boolean" } }, allowPositionals: true, strict: true });
+  const { values, positionals } = parseArgs({
+    args: [...args],
+    options: { ...command.options, json: { type: "boolean" } },
+    allowPositionals: true,
+    strict: true,
+  });
   const [fewest, most] = command.files;
-  if (positionals.length < fewest || positionals.length > most) throw new UsageError(positionals.length < fewest ? "something is missing" : `${positionals[most] ?? ""} is one argument too many`);
+  if (positionals.length < fewest || positionals.length > most)
+    throw new UsageError(
+      positionals.length < fewest ? "something is missing" : `${positionals[most] ?? ""} is one argument too many`,
+    );
   return { values: values as Given["values"], files: positionals, json: values["json"] === true };
 }
 
-/** JSON with the characters escaped that a terminal could act on. */
-const jsonText = (value: unknown): string =>
-  JSON.stringify(value, null, 2).replace(/[\u007f-\u009f\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/g, (each) => `\\u${each.charCodeAt(0).toString(16).padStart(4, "0")}`);
-
 function printed(answer: CommandAnswer, json: boolean): Printed {
-  if (answer.json === undefined) return { code: answer.code, stdout: answer.text === "" ? "" : `${answer.text}\n`, stderr: "" };
-  if (json) return { code: answer.code, stdout: `${jsonText(answer.json)}\n`, stderr: "" };
+  if (answer.json === undefined)
+    return { code: answer.code, stdout: answer.text === "" ? "" : `${answer.text}\n`, stderr: "" };
+  if (json) return { code: answer.code, stdout: `${escaped(JSON.stringify(answer.json, null, 2))}\n`, stderr: "" };
   return { code: answer.code, stdout: `${escaped(answer.text)}\n`, stderr: "" };
 }
 

@@ -16,33 +16,53 @@ export type SharingTools = {
 };
 
 /** A document for pictures, with nothing in it. */
-export const emptyDocument = (): Document => parseHTML("<!doctype html><html><body></body></html>").document as unknown as Document;
+export const emptyDocument = (): Document =>
+  parseHTML("<!doctype html><html><body></body></html>").document as unknown as Document;
 
 /** A picture as plain data. */
-export const drawingOf = (document: Document) => (picture: Picture): Drawing => drawingOfElement(drawPicture(picture, document));
+export const drawingOf =
+  (document: Document) =>
+  (picture: Picture): Drawing =>
+    drawingOfElement(drawPicture(picture, document));
 
 /** SHA-256 in hexadecimal. */
 export const sha256 = async (bytes: Uint8Array): Promise<string> => createHash("sha256").update(bytes).digest("hex");
 
 /** A copy's notebook answered again from its own text, tables and dials. */
-export const recomputed = (version: string) => async (copy: EmbeddedCopy): Promise<NotebookResult> => {
-  const tables = new Map(copy.tables.map((table) => [table.name, columnTableFromEmbedded(table)]));
-  const engine = createNotebookEngine({ readFile: async () => null, schedule: setImmediate, asOf: copy.result.asOf, version, tables });
-  for (const { name, value } of copy.dials) engine.setDial(name, value);
-  engine.update(copy.notebookText, copy.result.notebook);
-  await engine.settled();
-  const result = engine.result();
-  engine.dispose();
-  return result;
-};
+export const recomputed =
+  (version: string) =>
+  async (copy: EmbeddedCopy): Promise<NotebookResult> => {
+    const tables = new Map(copy.tables.map((table) => [table.name, columnTableFromEmbedded(table)]));
+    const engine = createNotebookEngine({
+      readFile: async () => null,
+      schedule: setImmediate,
+      asOf: copy.result.asOf,
+      version,
+      tables,
+    });
+    for (const { name, value } of copy.dials) engine.setDial(name, value);
+    engine.update(copy.notebookText, copy.result.notebook);
+    await engine.settled();
+    const result = engine.result();
+    engine.dispose();
+    return result;
+  };
 
 /** The tools out of the built program; null when it has not been built. */
 export async function sharingTools(surface: Surface): Promise<SharingTools | null> {
-  const [readerScript, readerStyle, staticView] = await Promise.all([surface.built("reader/reader.js"), surface.built("reader/reader.css"), surface.staticView()]);
+  const [readerScript, readerStyle, staticView] = await Promise.all([
+    surface.built("reader/reader.js"),
+    surface.built("reader/reader.css"),
+    surface.staticView(),
+  ]);
   if (readerScript === null || readerStyle === null || staticView === null) return null;
   const document = emptyDocument();
   return {
-    readerScript, readerStyle, document, digest: sha256, compute: recomputed(surface.version),
+    readerScript,
+    readerStyle,
+    document,
+    digest: sha256,
+    compute: recomputed(surface.version),
     renderView: staticView,
   };
 }

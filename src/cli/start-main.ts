@@ -11,17 +11,31 @@ import { drawingOf, emptyDocument, sharingTools } from "./sharing-tools.ts";
 
 const surface = nodeSurface(import.meta.url);
 
-type Wish = { readonly file: string; readonly text: string; readonly date: string; readonly without: readonly string[] };
+type Wish = {
+  readonly file: string;
+  readonly text: string;
+  readonly date: string;
+  readonly without: readonly string[];
+};
 
 /** The dated copy that the page asks for, made as the `share` command makes it. */
-async function shared(wish: Wish, readFile: (name: string) => Promise<Uint8Array | null>): Promise<{ readonly name: string; readonly html: string }> {
+async function shared(
+  wish: Wish,
+  readFile: (name: string) => Promise<Uint8Array | null>,
+): Promise<{ readonly name: string; readonly html: string }> {
   const tools = await sharingTools(surface);
   if (tools === null) throw new Error(programProblems["not-built"]());
   const engine = createNotebookEngine({ readFile, schedule: setImmediate, asOf: wish.date, version: surface.version });
   engine.update(wish.text, wish.file);
   await engine.settled();
   const { copy, problems } = await datedCopy({
-    ...tools, result: engine.result(), notebookText: wish.text, tables: engine.tables(), date: wish.date, version: surface.version, without: wish.without,
+    ...tools,
+    result: engine.result(),
+    notebookText: wish.text,
+    tables: engine.tables(),
+    date: wish.date,
+    version: surface.version,
+    without: wish.without,
   });
   engine.dispose();
   if (copy === null) throw new Error(problems.map((problem) => problem.sentence).join(" "));
@@ -31,12 +45,21 @@ async function shared(wish: Wish, readFile: (name: string) => Promise<Uint8Array
 /** Starts the server over a folder. */
 export async function startMain(args: readonly string[]): Promise<number> {
   const folder = resolve(args[0] ?? fileURLToPath(new URL("../../notebooks", import.meta.url)));
-  if (!(await stat(folder).then((found) => found.isDirectory(), () => false))) {
+  if (
+    !(await stat(folder).then(
+      (found) => found.isDirectory(),
+      () => false,
+    ))
+  ) {
     process.stderr.write(`There is no folder ${folder}.\n`);
     return 2;
   }
   const running = await startServer(folder, {
-    version: surface.version, appFolder: fileURLToPath(new URL("../app", import.meta.url)), draw: drawingOf(emptyDocument()), share: shared, log: (line) => void process.stderr.write(`${line}\n`),
+    version: surface.version,
+    appFolder: fileURLToPath(new URL("../app", import.meta.url)),
+    draw: drawingOf(emptyDocument()),
+    share: shared,
+    log: (line) => void process.stderr.write(`${line}\n`),
   });
   stopOnSignals(running);
   process.stdout.write(`${running.url}\n`);

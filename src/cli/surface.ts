@@ -6,7 +6,10 @@ export type Surface = {
   /** Bytes of a file; null when there is none, or it cannot be read. */
   readonly read: (path: string) => Promise<Uint8Array | null>;
   /** Whole or not at all; the reason when not. */
-  readonly write: (path: string, text: string) => Promise<{ readonly ok: true } | { readonly ok: false; readonly reason: string }>;
+  readonly write: (
+    path: string,
+    text: string,
+  ) => Promise<{ readonly ok: true } | { readonly ok: false; readonly reason: string }>;
   readonly stdin: () => AsyncIterable<string>;
   /** Parts of the built program, by name: "reader/reader.js". */
   readonly built: (name: string) => Promise<string | null>;

@@ -1,8 +1,22 @@
 // A line of the benchmark: our time over a baseline's, both measured in turns in this run, the best of each.
 
-export type BenchLine = { readonly name: string; readonly baseline: string; readonly ratio: number; readonly ours: number; readonly theirs: number; readonly aim: string };
+export type BenchLine = {
+  readonly name: string;
+  readonly baseline: string;
+  readonly ratio: number;
+  readonly ours: number;
+  readonly theirs: number;
+  readonly aim: string;
+};
 
-type Parts = { readonly name: string; readonly baseline: string; readonly aim: string; readonly ours: () => unknown; readonly theirs: () => unknown; readonly rounds?: number };
+type Parts = {
+  readonly name: string;
+  readonly baseline: string;
+  readonly aim: string;
+  readonly ours: () => unknown;
+  readonly theirs: () => unknown;
+  readonly rounds?: number;
+};
 
 async function once(work: () => unknown): Promise<number> {
   const before = performance.now();

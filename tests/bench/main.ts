@@ -5,5 +5,7 @@ const lines = [notebookWhole];
 
 for (const line of lines) {
   const { name, baseline, ratio, ours, theirs, aim } = await line();
-  process.stdout.write(`${name}: ${ratio.toFixed(2)} x ${baseline} (${ours.toFixed(2)} ms against ${theirs.toFixed(2)} ms; ${aim})\n`);
+  process.stdout.write(
+    `${name}: ${ratio.toFixed(2)} x ${baseline} (${ours.toFixed(2)} ms against ${theirs.toFixed(2)} ms; ${aim})\n`,
+  );
 }

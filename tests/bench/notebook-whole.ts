@@ -21,9 +21,13 @@ export async function notebookWhole(): Promise<BenchLine> {
     if (!files.has(path)) files.set(path, bytesOf(path));
     return files.get(path) ?? null;
   };
-  const tables = ["records/tops.csv", "records/instruments.csv"].map((name) => new TextDecoder().decode(bytesOf(name) ?? new Uint8Array()));
+  const tables = ["records/tops.csv", "records/instruments.csv"].map((name) =>
+    new TextDecoder().decode(bytesOf(name) ?? new Uint8Array()),
+  );
   return benchLine({
-    name: "demo notebook whole", baseline: "papaparse, bare parse of its two tables", aim: "no aim set",
+    name: "demo notebook whole",
+    baseline: "papaparse, bare parse of its two tables",
+    aim: "no aim set",
     theirs: () => tables.map((table) => Papa.parse(table).data.length),
     ours: async () => {
       const engine = createNotebookEngine({ readFile, schedule: setImmediate, asOf: null, version: "bench" });

@@ -6,7 +6,12 @@ import { methods } from "../../src/notebook/engine/index.ts";
 import { caseInputs, methodOf, type StatsCase } from "./case-adapter.ts";
 
 const files = (path: string): readonly string[] =>
-  statSync(path).isDirectory() ? readdirSync(path).filter((name) => name.endsWith(".json")).sort().map((name) => join(path, name)) : [path];
+  statSync(path).isDirectory()
+    ? readdirSync(path)
+        .filter((name) => name.endsWith(".json"))
+        .sort()
+        .map((name) => join(path, name))
+    : [path];
 
 function casesIn(path: string): readonly StatsCase[] {
   const parsed = JSON.parse(readFileSync(path, "utf8")) as StatsCase | readonly StatsCase[];

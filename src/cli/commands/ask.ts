@@ -21,13 +21,22 @@ function notebookOf(sentence: string, files: readonly string[]): string {
 
 /** One question without a notebook. */
 export const ask: Command = {
-  name: "ask", usage: '"SENTENCE" --records FILE…', sentence: "One question without a notebook.", options: { records: { type: "string", multiple: true } }, files: [1, 1000],
+  name: "ask",
+  usage: '"SENTENCE" --records FILE…',
+  sentence: "One question without a notebook.",
+  options: { records: { type: "string", multiple: true } },
+  files: [1, 1000],
   run: async (given, surface) => {
     const [sentence = "", ...more] = given.files;
     const files = [...textOptions(given, "records"), ...more];
     if (files.length === 0) throw new UsageError("ask needs --records FILE");
     for (const file of files) if ((await surface.read(file)) === null) return missingFile(file);
-    const engine = createNotebookEngine({ readFile: surface.read, schedule: setImmediate, asOf: null, version: surface.version });
+    const engine = createNotebookEngine({
+      readFile: surface.read,
+      schedule: setImmediate,
+      asOf: null,
+      version: surface.version,
+    });
     engine.update(notebookOf(sentence.replace(/\r?\n/g, " "), files), "");
     await engine.settled();
     const result = engine.result();
@@ -36,6 +45,10 @@ export const ask: Command = {
     if (finding) return { code: 0, json: { finding }, text: findingText(finding) };
     // Places count within the sentence: that is all the asker wrote.
     const asked = result.entries.find((entry) => entry.name === "asked");
-    return problemAnswer((asked && asked.problems.length > 0 ? asked.problems : result.problems).map(({ file: _, line: __, ...problem }) => ({ ...problem, line: 1 })));
+    return problemAnswer(
+      (asked && asked.problems.length > 0 ? asked.problems : result.problems).map(
+        ({ file: _, line: __, ...problem }) => ({ ...problem, line: 1 }),
+      ),
+    );
   },
 };

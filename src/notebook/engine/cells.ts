@@ -6,9 +6,18 @@ import type { RigInput } from "../../core/rig/index.ts";
 import type { Cell, CellAmount, Slice } from "./cell.ts";
 
 /** A file as it was read; `result` is null when there is no such file. */
-export type FileReading = { readonly result: ReadResult | null; readonly description: TableDescription | null; readonly faults: readonly string[] };
+export type FileReading = {
+  readonly result: ReadResult | null;
+  readonly description: TableDescription | null;
+  readonly faults: readonly string[];
+};
 /** A dial: where it stands and how far it turns, in SI, and the unit in which it is shown. */
-export type DialState = CellAmount & { readonly value: number; readonly low: number; readonly high: number; readonly step: number };
+export type DialState = CellAmount & {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly step: number;
+};
 /** A rig check with what it rests on, so that a correction can be drawn from it. */
 export type RigState = { readonly finding: Finding; readonly input: RigInput };
 /** An answer with the table and columns behind it, so that its trace can be followed. */

@@ -7,6 +7,7 @@ import { cells } from "./cells.ts";
 import type { NotebookResult } from "./entry-result.ts";
 import { knownNeeds, type NotebookPlan, notebookPlan } from "./notebook-plan.ts";
 import { notebookResult } from "./notebook-result.ts";
+import { partCache } from "./part-cache.ts";
 import { type ReactiveGraph, reactiveGraph, type Schedule } from "./reactive-graph.ts";
 import { resolvedPath } from "./resolved-path.ts";
 import { entryKeys, type Surroundings, surroundingsOf } from "./surroundings.ts";
@@ -43,6 +44,8 @@ export type NotebookEngine = {
   readonly dispose: () => void;
 };
 
+/** What a cell holds before it was ever computed. */
+const NOTHING = failed();
 const soon: Schedule = (job) => void Promise.resolve().then(job);
 
 /** A new engine over the files of a workspace. */
@@ -60,6 +63,7 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
       });
     },
   });
+  const views = partCache();
   const dialStands = new Map<string, number>();
   const generations = new Map<string, number>();
   let everything = 0;
@@ -72,8 +76,13 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
 
   function surroundings(): Surroundings {
     return surroundingsOf(notebook, keys, {
-      pathOf: (file) => resolvedPath(path, file), readFile: options.readFile, dialStands, given: options.tables ?? null, asOf: options.asOf,
-      generation: (file) => everything + (generations.get(file) ?? 0), otherTables,
+      pathOf: (file) => resolvedPath(path, file),
+      readFile: options.readFile,
+      dialStands,
+      given: options.tables ?? null,
+      asOf: options.asOf,
+      generation: (file) => everything + (generations.get(file) ?? 0),
+      otherTables,
     });
   }
 
@@ -94,7 +103,9 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
   const holds = (cell: Cell<unknown>): Computed<unknown> => {
     const value = graph.value(cell.id) as Computed<unknown> | undefined;
     if (value !== undefined) return value;
-    return graph.error(cell.id) === undefined ? failed() : failed({ code: "defect", facts: { id: cell.id }, span: null });
+    return graph.error(cell.id) === undefined
+      ? NOTHING
+      : failed({ code: "defect", facts: { id: cell.id }, span: null });
   };
   const current: Inputs = { get: <T>(cell: Cell<T>) => holds(cell) as Computed<T> };
 
@@ -124,7 +135,9 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
       defined.delete(id);
     }
     for (const [id, cell] of plan.cells) {
-      const key = `${cell.key}\u0000${knownNeeds(cell, plan.cells).map((need) => need.cell.id).join("\u0000")}`;
+      const key = `${cell.key}\u0000${knownNeeds(cell, plan.cells)
+        .map((need) => need.cell.id)
+        .join("\u0000")}`;
       if (defined.get(id) === key) continue;
       defined.set(id, key);
       define(cell);
@@ -140,13 +153,18 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
         const made = current.get(cells.column(name, column));
         return made.ok ? [made.value] : [];
       });
-      found.set(name, columns.reduce((all, column) => withColumn(all, column), table.value));
+      found.set(
+        name,
+        columns.reduce((all, column) => withColumn(all, column), table.value),
+      );
     }
     return found;
   }
 
   function trace(name: string): Trace {
-    const planned = plan.entries.find(({ entry }) => entry.name === name && entry.kind !== "records" && entry.kind !== "columns") ?? plan.entries.find(({ entry }) => entry.name === name);
+    const planned =
+      plan.entries.find(({ entry }) => entry.name === name && entry.kind !== "records" && entry.kind !== "columns") ??
+      plan.entries.find(({ entry }) => entry.name === name);
     if (!planned) return { steps: [] };
     const answer = current.get(cells.answer(planned.key));
     if (answer.ok) return traceOf(answer.value.finding, answer.value.table, answer.value.columns);
@@ -162,7 +180,17 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
       replan();
     },
     settled: graph.settled,
-    result: () => notebookResult({ notebook, plan, inputs: current, around, path, asOf: options.asOf, version: options.version }),
+    result: () =>
+      notebookResult({
+        notebook,
+        plan,
+        inputs: current,
+        around,
+        views,
+        path,
+        asOf: options.asOf,
+        version: options.version,
+      }),
     subscribe: (listener) => {
       listeners.add(listener);
       return () => void listeners.delete(listener);

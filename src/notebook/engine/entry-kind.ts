@@ -6,7 +6,11 @@ import type { EntryResult } from "./entry-result.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** What an entry adds to the graph. `shows` is the cell its view is made from; null when there is nothing to show. */
-export type EntryPlan = { readonly cells: readonly CellPlan[]; readonly problems: readonly LocalProblem[]; readonly shows: Cell<unknown> | null };
+export type EntryPlan = {
+  readonly cells: readonly CellPlan[];
+  readonly problems: readonly LocalProblem[];
+  readonly shows: Cell<unknown> | null;
+};
 
 /** What an entry shows once its cells are computed. */
 export type EntryPart = Pick<EntryResult, "finding" | "value" | "table"> & { readonly view: View };

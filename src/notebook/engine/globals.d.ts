@@ -5,4 +5,5 @@ declare global {
     decode(input?: Uint8Array): string;
   }
 }
+
 export {};

@@ -5,7 +5,10 @@ import type { Surroundings } from "./surroundings.ts";
 
 /** One cell that counts for all tables; an entry that finds no table counts nowhere. */
 export const ledgerPlan = (around: Surroundings): CellPlan => ({
-  cell: cells.asked(), says: "the ledger", base: 0, key: `asked ${around.asking.join("|")}`,
+  cell: cells.asked(),
+  says: "the ledger",
+  base: 0,
+  key: `asked ${around.asking.join("|")}`,
   needs: around.asking.map((key) => needs(cells.home(key))),
   run: (inputs) => {
     const counts = new Map<string, number>(around.tables.map((table) => [table, 0]));
@@ -20,7 +23,10 @@ export const ledgerPlan = (around: Surroundings): CellPlan => ({
 /** The count for the table of one entry: an answer depends on this number, not on all the others. */
 export const ledgerPlans = (key: string): readonly CellPlan[] => [
   {
-    cell: cells.askedOf(key), says: "the ledger", base: 0, key: "asked-of",
+    cell: cells.askedOf(key),
+    says: "the ledger",
+    base: 0,
+    key: "asked-of",
     needs: [needs(cells.home(key)), needs(cells.asked())],
     run: (inputs) => {
       const [home, asked] = [inputs.get(cells.home(key)), inputs.get(cells.asked())];

@@ -10,7 +10,13 @@ import type { QuestionSyntax } from "../language/index.ts";
 export const methods: readonly Method[] = [...questionMethods, ...verdictMethods, ...rigMethods, ...woodMethods];
 
 const answers: { readonly [A in QuestionSyntax["asks"]]: AnswerKind } = {
-  relation: "relation", comparison: "comparison", agreement: "agreement", words: "words", word: "words", prediction: "prediction", ranking: "ranking",
+  relation: "relation",
+  comparison: "comparison",
+  agreement: "agreement",
+  words: "words",
+  word: "words",
+  prediction: "prediction",
+  ranking: "ranking",
 };
 
 /** Names that may stand after `by` in a question of this sort. */

@@ -1,41 +1,64 @@
 // What the graph has come to, entry by entry in file order, as plain JSON.
-import { problem, type Problem } from "../../core/base/index.ts";
+import { type Problem, problem } from "../../core/base/index.ts";
 import { type Entry, type Notebook, placeInFile } from "../language/index.ts";
 import type { CellPlan, Inputs, LocalProblem } from "./cell.ts";
 import type { EntryResult, NotebookResult } from "./entry-result.ts";
 import type { NotebookPlan, PlannedEntry } from "./notebook-plan.ts";
+import type { PartCache } from "./part-cache.ts";
 import type { Surroundings } from "./surroundings.ts";
 
-type Computing = { readonly notebook: Notebook; readonly plan: NotebookPlan; readonly inputs: Inputs; readonly around: Surroundings; readonly path: string; readonly asOf: string | null; readonly version: string };
+type Computing = {
+  readonly notebook: Notebook;
+  readonly plan: NotebookPlan;
+  readonly inputs: Inputs;
+  readonly around: Surroundings;
+  readonly views: PartCache;
+  readonly path: string;
+  readonly asOf: string | null;
+  readonly version: string;
+};
 
 /** A problem of an entry's own text at its place in the file. */
 function placed(local: LocalProblem, entry: Entry, base: number, file: string): Problem {
-  const place = local.span ? placeInFile(entry, { from: local.span.from + base, to: local.span.to + base }) : { line: entry.line, column: 1, length: 3 };
+  const place = local.span
+    ? placeInFile(entry, { from: local.span.from + base, to: local.span.to + base })
+    : { line: entry.line, column: 1, length: 3 };
   return problem(local.code, local.facts as never, { ...place, file }, local.suggestion);
 }
 
-const samePlace = (a: Problem) => (b: Problem): boolean => a.code === b.code && a.line === b.line && a.column === b.column && a.sentence === b.sentence;
-
 /** Each problem once, in the order of the text. */
 function inOrder(found: readonly Problem[]): readonly Problem[] {
-  const once = found.filter((each, i) => found.findIndex(samePlace(each)) === i);
-  return [...once].sort((a, b) => a.line - b.line || a.column - b.column);
+  const once = new Map(found.map((each) => [JSON.stringify([each.line, each.column, each.code, each.sentence]), each]));
+  return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
-function problemsOf({ entry, plan }: PlannedEntry, inputs: Inputs, planOf: (id: string) => CellPlan | undefined, file: string): readonly Problem[] {
+function problemsOf(
+  { entry, plan }: PlannedEntry,
+  inputs: Inputs,
+  planOf: (id: string) => CellPlan | undefined,
+  file: string,
+): readonly Problem[] {
   const ofCells = plan.cells.flatMap((own) => {
     const base = planOf(own.cell.id)?.base ?? own.base;
     const value = inputs.get(own.cell);
     const local = value.ok ? (value.remarks ?? []) : value.problems;
     return local.map((each) => placed(each, entry, base, file));
   });
-  return inOrder([...entry.problems.map((each) => ({ ...each, file })), ...plan.problems.map((each) => placed(each, entry, 0, file)), ...ofCells]);
+  return inOrder([
+    ...entry.problems.map((each) => ({ ...each, file })),
+    ...plan.problems.map((each) => placed(each, entry, 0, file)),
+    ...ofCells,
+  ]);
 }
 
 function entryResult(planned: PlannedEntry, computing: Computing): EntryResult {
   const { entry, key, kind } = planned;
   const problems = problemsOf(planned, computing.inputs, (id) => computing.plan.cells.get(id), computing.path);
-  const part = kind?.view(entry, key, computing.inputs, computing.around) ?? null;
+  const part = kind
+    ? computing.views(key, `${entry.body}\u0000${computing.around.tables.join(" ")}`, computing.inputs, (inputs) =>
+        kind.view(entry, key, inputs, computing.around),
+      )
+    : null;
   const { view = { kind: "problem", problems } as const, ...rest } = part ?? {};
   return { name: entry.name, kind: entry.kind, line: entry.line, asked: entry.body, ...rest, problems, view };
 }
@@ -48,8 +71,13 @@ export function notebookResult(computing: Computing): NotebookResult {
   const found = [...own, ...entries.flatMap((entry) => entry.problems)];
   const roots = found.filter((each) => each.code !== "waits-for");
   return {
-    notebook: path, title: notebook.title, asOf, version,
-    parts: notebook.parts.map((part) => (part.is === "prose" ? { is: "prose", text: part.prose.text } : { is: "entry", name: part.entry.name })),
+    notebook: path,
+    title: notebook.title,
+    asOf,
+    version,
+    parts: notebook.parts.map((part) =>
+      part.is === "prose" ? { is: "prose", text: part.prose.text } : { is: "entry", name: part.entry.name },
+    ),
     entries,
     problems: inOrder(roots.length > 0 ? roots : found),
   };

@@ -7,9 +7,21 @@ import { sameValue } from "./same-value.ts";
 /** Runs a job soon, after what is running now; never an animation frame, which a hidden tab does not get. */
 export type Schedule = (job: () => void) => void;
 
-export type GraphOptions = { readonly schedule: Schedule; readonly equal?: (a: unknown, b: unknown) => boolean; readonly onChange?: (cell: string) => void };
+export type GraphOptions = {
+  readonly schedule: Schedule;
+  readonly equal?: (a: unknown, b: unknown) => boolean;
+  readonly onChange?: (cell: string) => void;
+};
 
-type CellState = { runs: number; state: "new" | "ok" | "error"; value: unknown; error: unknown; kept: unknown; has: boolean; variable: Variable };
+type CellState = {
+  runs: number;
+  state: "new" | "ok" | "error";
+  value: unknown;
+  error: unknown;
+  kept: unknown;
+  has: boolean;
+  variable: Variable;
+};
 
 /** A graph of named cells. */
 export type ReactiveGraph = {
@@ -30,7 +42,8 @@ export function reactiveGraph({ schedule, equal = sameValue, onChange }: GraphOp
   const runtime = new Runtime({}, (name) => {
     throw new Defect(`${name} is no cell of this notebook`);
   });
-  if (typeof Reflect.get(runtime, "_computeSoon") !== "function") throw new Defect("the runtime has changed: no _computeSoon");
+  if (typeof Reflect.get(runtime, "_computeSoon") !== "function")
+    throw new Defect("the runtime has changed: no _computeSoon");
   const cells = new Map<string, CellState>();
   const busy = new Set<string>();
   let waiting: (() => void)[] = [];
@@ -50,7 +63,12 @@ export function reactiveGraph({ schedule, equal = sameValue, onChange }: GraphOp
 
   const newCell = (name: string): CellState => {
     const cell: CellState = {
-      runs: 0, state: "new", value: undefined, error: undefined, kept: undefined, has: false,
+      runs: 0,
+      state: "new",
+      value: undefined,
+      error: undefined,
+      kept: undefined,
+      has: false,
       variable: main.variable({
         pending: () => void busy.add(name),
         fulfilled: (value) => {

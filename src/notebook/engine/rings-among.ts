@@ -47,7 +47,11 @@ export function ringsAmong(needs: ReadonlyMap<string, readonly string[]>): reado
 }
 
 /** One way round a ring: ids from `start` back to before `start`, the shortest there is. */
-export function wayRound(start: string, members: ReadonlySet<string>, needs: ReadonlyMap<string, readonly string[]>): readonly string[] {
+export function wayRound(
+  start: string,
+  members: ReadonlySet<string>,
+  needs: ReadonlyMap<string, readonly string[]>,
+): readonly string[] {
   const from = new Map<string, string>();
   const queue = [start];
   for (let head = 0; head < queue.length; head++) {

@@ -1,7 +1,10 @@
 // The cut-off of the graph: a cell that computes an equal value again hands on its old one, and the wave stops there.
 
 const isTyped = (value: unknown): value is Float64Array | Int32Array | Int8Array | Uint8Array =>
-  value instanceof Float64Array || value instanceof Int32Array || value instanceof Int8Array || value instanceof Uint8Array;
+  value instanceof Float64Array ||
+  value instanceof Int32Array ||
+  value instanceof Int8Array ||
+  value instanceof Uint8Array;
 
 function sameTyped(a: Float64Array | Int32Array | Int8Array | Uint8Array, b: unknown): boolean {
   if (!isTyped(b) || a.constructor !== b.constructor || a.length !== b.length) return false;

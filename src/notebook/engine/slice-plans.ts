@@ -1,9 +1,19 @@
 // Which table a question means, and its columns: the table that has all of them; if several have, `of TABLE` says which.
-import { withColumn, type Column, type ColumnTable } from "../../core/columns/index.ts";
-import type { NameAt } from "../language/index.ts";
-import { type CellPlan, type Computed, computed, failed, type Inputs, type LocalProblem, needs, type Slice, waitsFor } from "./cell.ts";
-import { cells } from "./cells.ts";
+import { type Column, type ColumnTable, withColumn } from "../../core/columns/index.ts";
 import { nearestName } from "../../core/formula/index.ts";
+import type { NameAt } from "../language/index.ts";
+import {
+  type CellPlan,
+  type Computed,
+  computed,
+  failed,
+  type Inputs,
+  type LocalProblem,
+  needs,
+  type Slice,
+  waitsFor,
+} from "./cell.ts";
+import { cells } from "./cells.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 export type SliceNeed = { readonly key: string; readonly names: readonly NameAt[]; readonly of: NameAt | null };
@@ -20,22 +30,38 @@ function homeOf({ names, of }: SliceNeed, around: Surroundings, inputs: Inputs):
   const candidates = of ? [of.name] : around.tables;
   const read = candidates.flatMap((table) => {
     const heads = inputs.get(cells.heads(table));
-    return heads.ok ? [{ table, heads: heads.value, lacks: names.filter((name) => !has(table, heads.value, name.name, around)) }] : [];
+    return heads.ok
+      ? [{ table, heads: heads.value, lacks: names.filter((name) => !has(table, heads.value, name.name, around)) }]
+      : [];
   });
   const whole = read.filter((each) => each.lacks.length === 0);
   if (whole.length > 1 && names.length > 0) {
-    return failed({ code: "several-tables", facts: { tables: whole.map((each) => each.table).join(", ") }, span: names[0] ?? null });
+    return failed({
+      code: "several-tables",
+      facts: { tables: whole.map((each) => each.table).join(", ") },
+      span: names[0] ?? null,
+    });
   }
   if (whole[0]) return computed(whole[0].table);
   const unread = candidates.find((table) => !read.some((each) => each.table === table));
   if (unread !== undefined) return failed(waitsFor(unread, of ?? names[0] ?? null));
-  const best = read.reduce<(typeof read)[number] | undefined>((least, each) => (!least || each.lacks.length < least.lacks.length ? each : least), undefined);
+  const best = read.reduce<(typeof read)[number] | undefined>(
+    (least, each) => (!least || each.lacks.length < least.lacks.length ? each : least),
+    undefined,
+  );
   if (!best) return failed({ code: "unknown-name", facts: { name: names[0]?.name ?? "this" }, span: names[0] ?? null });
   const known = [...best.heads, ...(around.formulas.get(best.table) ?? []), ...around.amounts.keys()];
-  return failed(...best.lacks.map((name) => unknown("unknown-column", { name: name.name, table: best.table }, name, known)));
+  return failed(
+    ...best.lacks.map((name) => unknown("unknown-column", { name: name.name, table: best.table }, name, known)),
+  );
 }
 
-const unknown = (code: LocalProblem["code"], facts: LocalProblem["facts"], at: NameAt, known: Iterable<string>): LocalProblem => {
+const unknown = (
+  code: LocalProblem["code"],
+  facts: LocalProblem["facts"],
+  at: NameAt,
+  known: Iterable<string>,
+): LocalProblem => {
   const suggestion = nearestName(at.name, known);
   return { code, facts, span: { from: at.from, to: at.to }, ...(suggestion === undefined ? {} : { suggestion }) };
 };
@@ -55,7 +81,10 @@ function sliceOf({ key, names }: SliceNeed, around: Surroundings, inputs: Inputs
     else waiting.push(waitsFor(name.name, name));
   }
   if (waiting.length > 0) return failed(...waiting);
-  return computed({ table: formulas.reduce<ColumnTable>((all, column) => withColumn(all, column), table.value), formulas });
+  return computed({
+    table: formulas.reduce<ColumnTable>((all, column) => withColumn(all, column), table.value),
+    formulas,
+  });
 }
 
 /** Cells that find the table of an entry and cut out what the entry needs; names that are values or dials are not columns. */
@@ -64,16 +93,25 @@ export function slicePlans(need: SliceNeed, around: Surroundings): readonly Cell
   const own: SliceNeed = { ...need, names };
   const key = JSON.stringify([own, around.tables]);
   const formulaNeeds = around.tables.flatMap((table) =>
-    names.filter((name) => around.formulas.get(table)?.has(name.name)).map((name) => needs(cells.column(table, name.name), name.name, name)),
+    names
+      .filter((name) => around.formulas.get(table)?.has(name.name))
+      .map((name) => needs(cells.column(table, name.name), name.name, name)),
   );
   const declared = JSON.stringify([...around.formulas].map(([table, columns]) => [table, ...columns]));
   return [
     {
-      cell: cells.home(need.key), says: need.key, base: 0, key: `home ${key} ${declared} ${[...around.amounts.keys()].join(" ")}`,
-      needs: around.tables.map((table) => needs(cells.heads(table))), run: (inputs) => homeOf(own, around, inputs),
+      cell: cells.home(need.key),
+      says: need.key,
+      base: 0,
+      key: `home ${key} ${declared} ${[...around.amounts.keys()].join(" ")}`,
+      needs: around.tables.map((table) => needs(cells.heads(table))),
+      run: (inputs) => homeOf(own, around, inputs),
     },
     {
-      cell: cells.slice(need.key), says: need.key, base: 0, key: `slice ${key} ${formulaNeeds.map((each) => each.cell.id).join(" ")}`,
+      cell: cells.slice(need.key),
+      says: need.key,
+      base: 0,
+      key: `slice ${key} ${formulaNeeds.map((each) => each.cell.id).join(" ")}`,
       needs: [needs(cells.home(need.key)), ...around.tables.map((table) => needs(cells.table(table))), ...formulaNeeds],
       run: (inputs) => sliceOf(own, around, inputs),
     },

@@ -9,7 +9,11 @@ import type { Surroundings } from "./surroundings.ts";
 export const descriptionPath = (path: string): string => path.replace(/\.[^./]*$/, "") + ".about.json";
 
 const bytesPlan = (path: string, around: Surroundings): CellPlan => ({
-  cell: cells.bytes(path), says: path, needs: [], key: `bytes ${around.generation(path)}`, base: 0,
+  cell: cells.bytes(path),
+  says: path,
+  needs: [],
+  key: `bytes ${around.generation(path)}`,
+  base: 0,
   run: async () => computed(await around.readFile(path)),
 });
 
@@ -20,7 +24,11 @@ export function sourcePlans(path: string, around: Surroundings): readonly CellPl
     bytesPlan(path, around),
     bytesPlan(about, around),
     {
-      cell: cells.reading(path), says: path, needs: [needs(cells.bytes(path)), needs(cells.bytes(about))], key: "reading", base: 0,
+      cell: cells.reading(path),
+      says: path,
+      needs: [needs(cells.bytes(path)), needs(cells.bytes(about))],
+      key: "reading",
+      base: 0,
       run: (inputs) => {
         const [bytes, described] = [inputs.get(cells.bytes(path)), inputs.get(cells.bytes(about))];
         return computed(fileReading(path, bytes.ok ? bytes.value : null, described.ok ? described.value : null));

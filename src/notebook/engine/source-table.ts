@@ -4,19 +4,32 @@ import type { Span } from "../../core/formula/index.ts";
 import { type Computed, computed, failed, type Inputs, type LocalProblem } from "./cell.ts";
 import { cells } from "./cells.ts";
 
-export type SourceLine = { readonly file: string; readonly path: string; readonly sheet: string | null; readonly table: number | null; readonly span: Span };
+export type SourceLine = {
+  readonly file: string;
+  readonly path: string;
+  readonly sheet: string | null;
+  readonly table: number | null;
+  readonly span: Span;
+};
 
 /** The table named by `from FILE [sheet "NAME"] [table N]`, as columns called `name`. */
 export function sourceTable(line: SourceLine, name: string, inputs: Inputs): Computed<ColumnTable> {
   const reading = inputs.get(cells.reading(line.path));
-  const at = (code: LocalProblem["code"], facts: LocalProblem["facts"]): LocalProblem => ({ code, facts, span: line.span });
+  const at = (code: LocalProblem["code"], facts: LocalProblem["facts"]): LocalProblem => ({
+    code,
+    facts,
+    span: line.span,
+  });
   if (!reading.ok || reading.value.result === null) return failed(at("missing-file", { file: line.file }));
   const { result, description } = reading.value;
   if (result.tables.length === 0) {
     const code = result.warnings.some((warning) => warning.code === "empty-file") ? "empty-file" : "not-a-table";
     return failed(at(code, { file: line.file }));
   }
-  const ofSheet = line.sheet === null ? result.tables : result.tables.filter((each) => each.name === line.sheet || each.name.startsWith(`${line.sheet} `));
+  const ofSheet =
+    line.sheet === null
+      ? result.tables
+      : result.tables.filter((each) => each.name === line.sheet || each.name.startsWith(`${line.sheet} `));
   const table = ofSheet[(line.table ?? 1) - 1];
   if (!table) return failed(at("unknown-table", { name: line.sheet ?? `table ${line.table ?? 1} of ${line.file}` }));
   return computed(columnsFromTable(table, line.file, name, description ?? undefined));

@@ -44,9 +44,13 @@ export function entryKeys(notebook: Notebook): ReadonlyMap<Entry, string> {
 }
 
 /** The table that a `columns` entry adds to: its own name, or the only table where it has none. */
-export const tableOfColumns = (entry: Entry, tables: readonly string[]): string => (!entry.named && tables.length === 1 && tables[0] !== undefined ? tables[0] : entry.name);
+export const tableOfColumns = (entry: Entry, tables: readonly string[]): string =>
+  !entry.named && tables.length === 1 && tables[0] !== undefined ? tables[0] : entry.name;
 
-type Outside = Pick<Surroundings, "pathOf" | "readFile" | "generation" | "dialStands" | "given" | "asOf" | "otherTables">;
+type Outside = Pick<
+  Surroundings,
+  "pathOf" | "readFile" | "generation" | "dialStands" | "given" | "asOf" | "otherTables"
+>;
 
 /** The surroundings of every entry of a notebook. */
 export function surroundingsOf(notebook: Notebook, keys: ReadonlyMap<Entry, string>, outside: Outside): Surroundings {
@@ -55,8 +59,10 @@ export function surroundingsOf(notebook: Notebook, keys: ReadonlyMap<Entry, stri
   const amounts = new Map<string, Cell<CellAmount>>();
   const [dials, rigs] = [new Set<string>(), new Set<string>()];
   for (const entry of notebook.entries) {
-    if ((entry.kind === "records" || entry.kind === "use") && entry.syntax && !tables.includes(entry.name)) tables.push(entry.name);
-    if ((entry.kind === "value" || entry.kind === "dial") && !amounts.has(entry.name)) amounts.set(entry.name, cells.amount(entry.name));
+    if ((entry.kind === "records" || entry.kind === "use") && entry.syntax && !tables.includes(entry.name))
+      tables.push(entry.name);
+    if ((entry.kind === "value" || entry.kind === "dial") && !amounts.has(entry.name))
+      amounts.set(entry.name, cells.amount(entry.name));
     if (entry.kind === "dial") dials.add(entry.name);
     if (entry.kind === "rig") rigs.add(entry.name);
   }
@@ -67,6 +73,17 @@ export function surroundingsOf(notebook: Notebook, keys: ReadonlyMap<Entry, stri
     for (const column of entry.syntax.columns) names.add(column.name.name);
     formulas.set(table, names);
   }
-  const asking = notebook.entries.filter((entry) => (entry.kind === "question" || entry.kind === "rule") && entry.syntax).map((entry) => keys.get(entry) ?? entry.name);
-  return { tables, formulas, amounts, dials, rigs, asking, lexicons: notebook.entries.filter((entry) => entry.kind === "lexicon"), ...outside };
+  const asking = notebook.entries
+    .filter((entry) => (entry.kind === "question" || entry.kind === "rule") && entry.syntax)
+    .map((entry) => keys.get(entry) ?? entry.name);
+  return {
+    tables,
+    formulas,
+    amounts,
+    dials,
+    rigs,
+    asking,
+    lexicons: notebook.entries.filter((entry) => entry.kind === "lexicon"),
+    ...outside,
+  };
 }

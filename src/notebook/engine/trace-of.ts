@@ -12,18 +12,33 @@ function columnsBehind(columns: readonly Column[], table: ColumnTable): readonly
   for (let next = waiting.shift(); next; next = waiting.shift()) {
     if (found.has(next.name)) continue;
     found.set(next.name, next);
-    if (next.origin.from === "formula") waiting.push(...[...next.origin.parents, ...next.origin.roots].flatMap((name) => table.columns.get(name) ?? []));
+    if (next.origin.from === "formula")
+      waiting.push(...[...next.origin.parents, ...next.origin.roots].flatMap((name) => table.columns.get(name) ?? []));
   }
   return [...found.values()];
 }
 
 const columnStep = (column: Column): TraceStep =>
   column.origin.from === "formula"
-    ? { what: "formula", says: `${column.name} is computed from ${column.origin.parents.join(", ") || "no column"}`, formula: column.origin.formula, column: column.name }
-    : { what: "column", says: `${column.name} stands under "${column.header}" in ${column.origin.file}, column ${column.origin.col}`, column: column.name };
+    ? {
+        what: "formula",
+        says: `${column.name} is computed from ${column.origin.parents.join(", ") || "no column"}`,
+        formula: column.origin.formula,
+        column: column.name,
+      }
+    : {
+        what: "column",
+        says: `${column.name} stands under "${column.header}" in ${column.origin.file}, column ${column.origin.col}`,
+        column: column.name,
+      };
 
 /** Raw cells of the measured columns in the rows used, row by row, at most `most`. */
-function rawCells(columns: readonly Column[], table: ColumnTable, used: readonly RowRef[], most: number): readonly TraceCell[] {
+function rawCells(
+  columns: readonly Column[],
+  table: ColumnTable,
+  used: readonly RowRef[],
+  most: number,
+): readonly TraceCell[] {
   const measured = columns.filter((column) => column.origin.from === "file");
   const wanted = new Set(used.map(key));
   const cells: TraceCell[] = [];
@@ -39,7 +54,12 @@ function rawCells(columns: readonly Column[], table: ColumnTable, used: readonly
 }
 
 /** The whole trace of a finding; `most` limits the raw cells it carries, not what it says. */
-export function traceOf(finding: Finding, table: ColumnTable, columns: readonly Column[], most = Number.POSITIVE_INFINITY): Trace {
+export function traceOf(
+  finding: Finding,
+  table: ColumnTable,
+  columns: readonly Column[],
+  most = Number.POSITIVE_INFINITY,
+): Trace {
   if (finding.kind === "refused") return { steps: [{ what: "refused", says: finding.sentence }] };
   const behind = columnsBehind(columns, table);
   const { used, setAside } = finding.rows;
@@ -47,10 +67,22 @@ export function traceOf(finding: Finding, table: ColumnTable, columns: readonly 
   const files = [...new Set(behind.flatMap((column) => (column.origin.from === "file" ? [column.origin.file] : [])))];
   return {
     steps: [
-      ...finding.estimate.map((each): TraceStep => ({ what: "estimate", says: `${each.name}: ${amountInWords(each.value, each.standardError ?? null, each.unit)}` })),
-      { what: "method", says: `${finding.method.name}: ${finding.method.chosenBecause} (${finding.method.source.citation})` },
+      ...finding.estimate.map(
+        (each): TraceStep => ({
+          what: "estimate",
+          says: `${each.name}: ${amountInWords(each.value, each.standardError ?? null, each.unit)}`,
+        }),
+      ),
+      {
+        what: "method",
+        says: `${finding.method.name}: ${finding.method.chosenBecause} (${finding.method.source.citation})`,
+      },
       ...behind.map(columnStep),
-      { what: "rows", says: `${used.length} records of ${table.name} take part, ${setAside.length} are set aside`, rows: used },
+      {
+        what: "rows",
+        says: `${used.length} records of ${table.name} take part, ${setAside.length} are set aside`,
+        rows: used,
+      },
       { what: "cells", says: `${cells.length} raw cells`, cells },
       ...files.map((file): TraceStep => ({ what: "file", says: file })),
     ],

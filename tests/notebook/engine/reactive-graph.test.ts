@@ -6,7 +6,8 @@ import { reactiveGraph } from "../../../src/notebook/engine/reactive-graph.ts";
 type Run = (...values: never[]) => unknown;
 const graphOf = (cells: Record<string, [readonly string[], Run]>, changed: string[] = []) => {
   const graph = reactiveGraph({ schedule: setImmediate, onChange: (cell) => changed.push(cell) });
-  for (const [name, [inputs, run]] of Object.entries(cells)) graph.set(name, inputs, run as (...values: unknown[]) => unknown);
+  for (const [name, [inputs, run]] of Object.entries(cells))
+    graph.set(name, inputs, run as (...values: unknown[]) => unknown);
   return graph;
 };
 
@@ -30,7 +31,10 @@ it("stops the wave at a value that comes out the same", async () => {
 
 it("says nothing when a cell is defined again with the same value", async () => {
   const changed: string[] = [];
-  const graph = graphOf({ a: [[], () => new Float64Array([1, Number.NaN])], b: [["a"], (a: Float64Array) => a.length] }, changed);
+  const graph = graphOf(
+    { a: [[], () => new Float64Array([1, Number.NaN])], b: [["a"], (a: Float64Array) => a.length] },
+    changed,
+  );
   await graph.settled();
   changed.length = 0;
   graph.set("a", [], () => new Float64Array([1, Number.NaN]));
@@ -40,7 +44,10 @@ it("says nothing when a cell is defined again with the same value", async () => 
 });
 
 it("waits for what takes its time", async () => {
-  const graph = graphOf({ slow: [[], () => new Promise((done) => setImmediate(() => done(3)))], after: [["slow"], (slow: number) => slow + 1] });
+  const graph = graphOf({
+    slow: [[], () => new Promise((done) => setImmediate(() => done(3)))],
+    after: [["slow"], (slow: number) => slow + 1],
+  });
   await graph.settled();
   expect(graph.value("after")).toBe(4);
 });
@@ -60,7 +67,16 @@ it("never reaches the globals of the machine", async () => {
 });
 
 it("lets a good cell answer beside a bad one, and heals", async () => {
-  const graph = graphOf({ bad: [[], () => { throw new Error("no"); }], good: [[], () => 1], after: [["bad"], (bad: number) => bad] });
+  const graph = graphOf({
+    bad: [
+      [],
+      () => {
+        throw new Error("no");
+      },
+    ],
+    good: [[], () => 1],
+    after: [["bad"], (bad: number) => bad],
+  });
   await graph.settled();
   expect([graph.value("good"), graph.value("after")]).toEqual([1, undefined]);
   graph.set("bad", [], () => 5);
@@ -81,7 +97,9 @@ it("comes to the same after random edits as when it is built anew", async () => 
   await fc.assert(
     fc.asyncProperty(fc.array(edit, { minLength: 1, maxLength: 20 }), async (edits) => {
       const define = (graph: ReturnType<typeof reactiveGraph>, cell: number, from: number, plus: number) =>
-        from < cell ? graph.set(`c${cell}`, [`c${from}`], (value) => Math.abs((value as number) + plus)) : graph.set(`c${cell}`, [], () => plus);
+        from < cell
+          ? graph.set(`c${cell}`, [`c${from}`], (value) => Math.abs((value as number) + plus))
+          : graph.set(`c${cell}`, [], () => plus);
       const lasting = reactiveGraph({ schedule: setImmediate });
       const state = new Map<number, readonly [number, number]>();
       for (let cell = 0; cell < 8; cell++) {

@@ -15,7 +15,8 @@ it("finds a ring of two and leaves what only leans on it", () => {
 it("finds a formula that names itself", () => expect(ringsAmong(graph({ a: ["a"] }))).toEqual([["a"]]));
 
 it("follows a chain of 5,000 and a ring of 5,000 without running out of depth", () => {
-  const long = (last: string[]) => graph(Object.fromEntries(Array.from({ length: 5000 }, (_, i) => [`c${i}`, i < 4999 ? [`c${i + 1}`] : last])));
+  const long = (last: string[]) =>
+    graph(Object.fromEntries(Array.from({ length: 5000 }, (_, i) => [`c${i}`, i < 4999 ? [`c${i + 1}`] : last])));
   expect(ringsAmong(long([]))).toEqual([]);
   expect(ringsAmong(long(["c0"]))[0]).toHaveLength(5000);
 });

@@ -18,9 +18,13 @@ it("takes functions as the same only when they are one", () => {
   expect(sameValue({ cellAt: () => null }, { cellAt: () => null })).toBe(false);
 });
 law("plain data are the same as their copy", [fc.jsonValue()], (value) => sameValue(value, structuredClone(value)));
-law("one changed number is seen anywhere", [fc.array(fc.double({ noNaN: true }), { minLength: 1 }), fc.nat()], (list, at) => {
-  const other = Float64Array.from(list);
-  const place = at % list.length;
-  other[place] = other[place] === 1 ? 2 : 1;
-  return !sameValue(Float64Array.from(list), other);
-});
+law(
+  "one changed number is seen anywhere",
+  [fc.array(fc.double({ noNaN: true }), { minLength: 1 }), fc.nat()],
+  (list, at) => {
+    const other = Float64Array.from(list);
+    const place = at % list.length;
+    other[place] = other[place] === 1 ? 2 : 1;
+    return !sameValue(Float64Array.from(list), other);
+  },
+);

@@ -13,4 +13,16 @@ import { setting } from "./setting/setting.ts";
 import { use } from "./use/use.ts";
 import { value } from "./value/value.ts";
 
-export const entryKinds: { readonly [K in EntryKindId]: EntryKind & { readonly id: K } } = { records, columns, value, dial, question, rule, rig, picture, lexicon, use, setting };
+export const entryKinds: { readonly [K in EntryKindId]: EntryKind & { readonly id: K } } = {
+  records,
+  columns,
+  value,
+  dial,
+  question,
+  rule,
+  rig,
+  picture,
+  lexicon,
+  use,
+  setting,
+};

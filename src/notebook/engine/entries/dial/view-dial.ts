@@ -13,6 +13,14 @@ export function viewDial(entry: Entry, _key: string, inputs: Inputs): EntryPart 
   const known = unitFromCode(unit);
   return {
     value: amountResult({ value, unit, uncertainty: null }).value,
-    view: { kind: "slider", name: entry.name, value: fromSi(value, known), from: fromSi(low, known), to: fromSi(high, known), step: step / known.factor, unit },
+    view: {
+      kind: "slider",
+      name: entry.name,
+      value: fromSi(value, known),
+      from: fromSi(low, known),
+      to: fromSi(high, known),
+      step: step / known.factor,
+      unit,
+    },
   };
 }

@@ -2,9 +2,9 @@ import type { Picture } from "../../../../core/base/index.ts";
 import { picturePoints } from "../../../../core/pictures/index.ts";
 import { type Computed, computed, failed, type Inputs } from "../../cell.ts";
 import { cells } from "../../cells.ts";
+import { labelOf } from "../../column-kinds.ts";
 import { amountsNamed, columnFrom, maskFrom } from "../../evaluated.ts";
 import { expressionText } from "../../expression-text.ts";
-import { labelOf } from "../../column-kinds.ts";
 import type { PictureSpec } from "./picture-spec.ts";
 
 /** One column against another, a mark for each group. */
@@ -14,11 +14,25 @@ export function runPicture(spec: PictureSpec, inputs: Inputs): Computed<Picture>
   const amounts = amountsNamed(spec.amounts, spec.y, inputs);
   if (!amounts.ok) return amounts;
   const around = { ...slice.value, amounts: amounts.value };
-  const column = (expression: PictureSpec["y"]) => columnFrom(expression, expressionText(expression), expressionText(expression), around);
-  const [y, x, by, mask] = [column(spec.y), column(spec.x), spec.by ? column(spec.by) : null, spec.where ? maskFrom(spec.where, around) : null];
+  const column = (expression: PictureSpec["y"]) =>
+    columnFrom(expression, expressionText(expression), expressionText(expression), around);
+  const [y, x, by, mask] = [
+    column(spec.y),
+    column(spec.x),
+    spec.by ? column(spec.by) : null,
+    spec.where ? maskFrom(spec.where, around) : null,
+  ];
   if (!y.ok) return y;
   if (!x.ok) return x;
   if (by && !by.ok) return by;
   if (mask && !mask.ok) return mask;
-  return computed(picturePoints({ table: slice.value.table, y: y.value, x: x.value, by: by ? labelOf(by.value) : null, mask: mask?.value ?? null }));
+  return computed(
+    picturePoints({
+      table: slice.value.table,
+      y: y.value,
+      x: x.value,
+      by: by ? labelOf(by.value) : null,
+      mask: mask?.value ?? null,
+    }),
+  );
 }

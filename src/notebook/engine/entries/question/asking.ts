@@ -17,7 +17,14 @@ export type AskingContext = {
   readonly lexicon: ReadonlyMap<string, readonly string[]>;
 };
 
-export type AskedAnswer = { readonly finding: Finding; readonly columns: readonly Column[]; readonly drawn: PictureColumns };
+export type AskedAnswer = {
+  readonly finding: Finding;
+  readonly columns: readonly Column[];
+  readonly drawn: PictureColumns;
+};
 
 /** Null when a formula of the question has a problem. */
-export type Asking<A extends QuestionSyntax["asks"]> = (question: Extract<QuestionSyntax, { readonly asks: A }>, context: AskingContext) => AskedAnswer | null;
+export type Asking<A extends QuestionSyntax["asks"]> = (
+  question: Extract<QuestionSyntax, { readonly asks: A }>,
+  context: AskingContext,
+) => AskedAnswer | null;

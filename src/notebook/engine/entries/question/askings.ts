@@ -1,9 +1,16 @@
 // How each sort of question is asked. A new sort does not compile until it stands here.
 import type { Outcome } from "../../../../core/base/index.ts";
 import type { Column, QuantityColumn, WordsColumn } from "../../../../core/columns/index.ts";
-import { type PictureColumns } from "../../../../core/pictures/index.ts";
+import type { PictureColumns } from "../../../../core/pictures/index.ts";
 import {
-  answerAgreement, answerComparison, answerPrediction, answerRanking, answerRelation, answerWord, answerWords, refused,
+  answerAgreement,
+  answerComparison,
+  answerPrediction,
+  answerRanking,
+  answerRelation,
+  answerWord,
+  answerWords,
+  refused,
 } from "../../../../core/questions/index.ts";
 import type { QuestionSyntax } from "../../../language/index.ts";
 import { labelOf, neededLabel, quantityOf, quantityOrGrade } from "../../column-kinds.ts";
@@ -12,12 +19,20 @@ import type { AskedAnswer, Asking, AskingContext } from "./asking.ts";
 
 /** The refusal of a column of the wrong kind, as the answer. */
 const declinedBy = (outcome: Outcome<unknown>, column: Column, table: PictureColumns["table"]): AskedAnswer => ({
-  finding: outcome.ok ? refused("not-finite", { name: column.name }) : refused(outcome.refusal.code, outcome.refusal.facts as never),
-  columns: [column], drawn: { table, y: column },
+  finding: outcome.ok
+    ? refused("not-finite", { name: column.name })
+    : refused(outcome.refusal.code, outcome.refusal.facts as never),
+  columns: [column],
+  drawn: { table, y: column },
 });
 
 /** Columns each turned into what is needed, or the first that cannot be. */
-function all<T>(columns: readonly Column[], turn: (column: Column) => Outcome<T>): { readonly ok: true; readonly values: readonly T[] } | { readonly ok: false; readonly column: Column; readonly outcome: Outcome<T> } {
+function all<T>(
+  columns: readonly Column[],
+  turn: (column: Column) => Outcome<T>,
+):
+  | { readonly ok: true; readonly values: readonly T[] }
+  | { readonly ok: false; readonly column: Column; readonly outcome: Outcome<T> } {
   const values: T[] = [];
   for (const column of columns) {
     const outcome = turn(column);
@@ -27,7 +42,8 @@ function all<T>(columns: readonly Column[], turn: (column: Column) => Outcome<T>
   return { ok: true, values };
 }
 
-const present = (columns: readonly (Column | null)[]): readonly Column[] | null => (columns.includes(null) ? null : columns.filter((column) => column !== null));
+const present = (columns: readonly (Column | null)[]): readonly Column[] | null =>
+  columns.includes(null) ? null : columns.filter((column) => column !== null);
 const common = ({ table, mask, by, asked }: AskingContext) => ({ table, mask, by, asked });
 
 const relation: Asking<"relation"> = (question, context) => {
@@ -43,9 +59,20 @@ const relation: Asking<"relation"> = (question, context) => {
   if (!y) return null;
   const label = within?.ok ? within.value : null;
   const turned = allowingFor.map((column) => (column.kind === "quantity" ? column : (labelOf(column) ?? column)));
-  const finding = answerRelation({ ...common(context), y, x, allowingFor: turned, within: label, powerLaw: question.powerLaw });
+  const finding = answerRelation({
+    ...common(context),
+    y,
+    x,
+    allowingFor: turned,
+    within: label,
+    powerLaw: question.powerLaw,
+  });
   const group = label ?? turned.map(labelOf).find((each) => each !== null) ?? null;
-  return { finding, columns: [...named, ...allowingFor, ...(withinNamed ? [withinNamed] : [])], drawn: { table: context.table, y, x: x[0] ?? null, group, powerLaw: question.powerLaw } };
+  return {
+    finding,
+    columns: [...named, ...allowingFor, ...(withinNamed ? [withinNamed] : [])],
+    drawn: { table: context.table, y, x: x[0] ?? null, group, powerLaw: question.powerLaw },
+  };
 };
 
 const comparison: Asking<"comparison"> = (question, context) => {
@@ -72,7 +99,16 @@ const notesOf = (column: Column): Outcome<WordsColumn> | WordsColumn => {
   if (column.kind === "words") return column;
   const label = labelOf(column);
   const { name, header, origin, warnings } = column;
-  return label ? { kind: "words", name, header, origin, warnings, texts: Array.from(label.codes, (code) => label.names[code] ?? null) } : neededLabel(column) as Outcome<WordsColumn>;
+  return label
+    ? {
+        kind: "words",
+        name,
+        header,
+        origin,
+        warnings,
+        texts: Array.from(label.codes, (code) => label.names[code] ?? null),
+      }
+    : (neededLabel(column) as Outcome<WordsColumn>);
 };
 
 const words: Asking<"words"> = (question, context) => {
@@ -91,7 +127,13 @@ const word: Asking<"word"> = (question, context) => {
   const [texts, quantity] = [notesOf(notes), quantityOf(x)];
   if ("ok" in texts) return declinedBy(texts, notes, context.table);
   if (!quantity.ok) return declinedBy(quantity, x, context.table);
-  const finding = answerWord({ ...common(context), notes: texts, word: question.word, x: quantity.value, lexicon: context.lexicon });
+  const finding = answerWord({
+    ...common(context),
+    notes: texts,
+    word: question.word,
+    x: quantity.value,
+    lexicon: context.lexicon,
+  });
   return { finding, columns: [notes, x], drawn: { table: context.table, y: notes, x: quantity.value } };
 };
 
@@ -108,7 +150,12 @@ const prediction: Asking<"prediction"> = (question, context) => {
     const amount = at ? amountFrom(at.is, context.reach.amounts) : null;
     return amount?.ok && amount.value.value !== null ? [{ x: column, is: amount.value.value }] : [];
   });
-  if (when.length < columns.length) return { finding: refused("not-finite", { name: measured.name }), columns: [y, ...x], drawn: { table: context.table, y: measured } };
+  if (when.length < columns.length)
+    return {
+      finding: refused("not-finite", { name: measured.name }),
+      columns: [y, ...x],
+      drawn: { table: context.table, y: measured },
+    };
   const finding = answerPrediction({ ...common(context), y: measured, when, group: question.group });
   return { finding, columns: [y, ...x], drawn: { table: context.table, y: measured, x: columns[0] ?? null } };
 };
@@ -118,7 +165,19 @@ const ranking: Asking<"ranking"> = (question, context) => {
   if (!y) return null;
   const quantity = quantityOf(y);
   if (!quantity.ok) return declinedBy(quantity, y, context.table);
-  return { finding: answerRanking({ ...common(context), y: quantity.value }), columns: [y], drawn: { table: context.table, y: quantity.value } };
+  return {
+    finding: answerRanking({ ...common(context), y: quantity.value }),
+    columns: [y],
+    drawn: { table: context.table, y: quantity.value },
+  };
 };
 
-export const askings: { readonly [A in QuestionSyntax["asks"]]: Asking<A> } = { relation, comparison, agreement, words, word, prediction, ranking };
+export const askings: { readonly [A in QuestionSyntax["asks"]]: Asking<A> } = {
+  relation,
+  comparison,
+  agreement,
+  words,
+  word,
+  prediction,
+  ranking,
+};

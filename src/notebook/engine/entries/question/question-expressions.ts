@@ -1,7 +1,11 @@
 import type { Expression } from "../../../../core/formula/index.ts";
 import type { QuestionSyntax } from "../../../language/index.ts";
 
-const own: { readonly [A in QuestionSyntax["asks"]]: (question: Extract<QuestionSyntax, { readonly asks: A }>) => readonly (Expression | null)[] } = {
+const own: {
+  readonly [A in QuestionSyntax["asks"]]: (
+    question: Extract<QuestionSyntax, { readonly asks: A }>,
+  ) => readonly (Expression | null)[];
+} = {
   relation: ({ y, x, allowingFor, within }) => [y, ...x, ...allowingFor, within],
   comparison: ({ y, across }) => [y, across],
   agreement: ({ a, b }) => [a, b],

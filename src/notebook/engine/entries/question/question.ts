@@ -4,6 +4,11 @@ import { runQuestion } from "./run-question.ts";
 import { viewQuestion } from "./view-question.ts";
 
 export const question = {
-  id: "question", title: "Question", sentence: "A sentence that asks something of columns.", example: "final_thickness against stiffness_along, allowing for species",
-  check: checkQuestion, run: runQuestion, view: viewQuestion,
+  id: "question",
+  title: "Question",
+  sentence: "A sentence that asks something of columns.",
+  example: "final_thickness against stiffness_along, allowing for species",
+  check: checkQuestion,
+  run: runQuestion,
+  view: viewQuestion,
 } as const satisfies EntryKind;

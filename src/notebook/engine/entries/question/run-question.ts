@@ -28,15 +28,28 @@ export function runQuestion(spec: QuestionSpec, inputs: Inputs): Computed<Answer
   };
   const mask = spec.question.where ? maskFrom(spec.question.where, reach) : null;
   if (mask && !mask.ok) problems.push(...mask.problems);
-  const ask = askings[spec.question.asks] as (question: QuestionSyntax, context: AskingContext) => ReturnType<(typeof askings)["relation"]>;
+  const ask = askings[spec.question.asks] as (
+    question: QuestionSyntax,
+    context: AskingContext,
+  ) => ReturnType<(typeof askings)["relation"]>;
   const answer = ask(spec.question, {
-    table: slice.value.table, columnOf, reach, mask: mask?.ok ? mask.value : null, by: spec.by, asked: asked.value,
+    table: slice.value.table,
+    columnOf,
+    reach,
+    mask: mask?.ok ? mask.value : null,
+    by: spec.by,
+    asked: asked.value,
     lexicon: lexicon?.ok ? lexicon.value : new Map(),
   });
   if (problems.length > 0 || answer === null) return failed(...problems);
   return computed(answered(answer.finding, answer.columns, answer.drawn));
 }
 
-
 const anchorOf = (question: QuestionSyntax): Expression =>
-  question.asks === "agreement" ? question.a : question.asks === "ranking" ? question.expression : question.asks === "words" || question.asks === "word" ? question.notes : question.y;
+  question.asks === "agreement"
+    ? question.a
+    : question.asks === "ranking"
+      ? question.expression
+      : question.asks === "words" || question.asks === "word"
+        ? question.notes
+        : question.y;

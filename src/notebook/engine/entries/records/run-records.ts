@@ -1,10 +1,10 @@
 import { type ColumnTable, joinTables, withColumn, withRoles } from "../../../../core/columns/index.ts";
+import { nearestName } from "../../../../core/formula/index.ts";
+import type { NameAt } from "../../../language/index.ts";
 import { type Computed, computed, failed, type Inputs, type LocalProblem, waitsFor } from "../../cell.ts";
 import { cells } from "../../cells.ts";
 import { correctedColumn } from "../../corrected-column.ts";
-import { nearestName } from "../../../../core/formula/index.ts";
 import { sourceTable } from "../../source-table.ts";
-import type { NameAt } from "../../../language/index.ts";
 import type { RecordsSpec } from "./records-spec.ts";
 
 /** File, joins, roles, corrections, in that order. A line that names no column is a remark; the table still stands. */
@@ -31,13 +31,23 @@ export function runRecords(spec: RecordsSpec, inputs: Inputs): Computed<ColumnTa
   };
   const [piece, shared, finished] = [role(spec.piece), role(spec.shared), role(spec.finished)];
   table = withRoles(table, {
-    ...(piece === undefined ? {} : { piece }), ...(shared === undefined ? {} : { shared }), ...(finished === undefined ? {} : { finished }),
+    ...(piece === undefined ? {} : { piece }),
+    ...(shared === undefined ? {} : { shared }),
+    ...(finished === undefined ? {} : { finished }),
     leaveOut: spec.leaveOut.map((line) => ({ piece: line.piece, because: line.because })),
   });
   for (const line of spec.leaveOut) {
     if (!table.rows.some((row) => row.piece === line.piece)) {
-      const suggestion = nearestName(line.piece, table.rows.map((row) => row.piece));
-      remarks.push({ code: "unknown-name", facts: { name: line.piece }, span: line, ...(suggestion ? { suggestion } : {}) });
+      const suggestion = nearestName(
+        line.piece,
+        table.rows.map((row) => row.piece),
+      );
+      remarks.push({
+        code: "unknown-name",
+        facts: { name: line.piece },
+        span: line,
+        ...(suggestion ? { suggestion } : {}),
+      });
     }
   }
   for (const line of spec.corrections) {
@@ -56,5 +66,10 @@ export function runRecords(spec: RecordsSpec, inputs: Inputs): Computed<ColumnTa
 
 function unknownColumn(at: NameAt, table: ColumnTable): LocalProblem {
   const suggestion = nearestName(at.name, table.columns.keys());
-  return { code: "unknown-column", facts: { name: at.name, table: table.name }, span: { from: at.from, to: at.to }, ...(suggestion ? { suggestion } : {}) };
+  return {
+    code: "unknown-column",
+    facts: { name: at.name, table: table.name },
+    span: { from: at.from, to: at.to },
+    ...(suggestion ? { suggestion } : {}),
+  };
 }

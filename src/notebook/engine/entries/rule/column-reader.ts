@@ -6,8 +6,8 @@ import type { Condition, RuleAmount } from "../../../../core/verdicts/index.ts";
 import type { LocalProblem } from "../../cell.ts";
 import { neededLabel, quantityOf } from "../../column-kinds.ts";
 import { amountFrom, columnFrom, type InReach } from "../../evaluated.ts";
-import { expressionText } from "../../expression-text.ts";
 import { expressionNames } from "../../expression-names.ts";
+import { expressionText } from "../../expression-text.ts";
 
 export type ColumnReader = {
   readonly quantity: (expression: Expression) => QuantityColumn | null;
@@ -53,7 +53,11 @@ export function columnReader(reach: InReach): ColumnReader {
       const text = expressionText(expression);
       const made = columnFrom(expression, text, text, reach);
       if (!made.ok) problems.push(...made.problems);
-      else if (made.value.kind !== "yes-no") refusal ??= { code: "wrong-kind", facts: { column: text, found: `a ${made.value.kind}`, needed: "a condition" } };
+      else if (made.value.kind !== "yes-no")
+        refusal ??= {
+          code: "wrong-kind",
+          facts: { column: text, found: `a ${made.value.kind}`, needed: "a condition" },
+        };
       for (const { name } of expressionNames(expression)) {
         const behind = reach.table.columns.get(name);
         if (behind) read.push(behind);
@@ -63,7 +67,8 @@ export function columnReader(reach: InReach): ColumnReader {
     amount: (expression) => {
       const made = amountFrom(expression, reach.amounts);
       if (!made.ok) problems.push(...made.problems);
-      else if (made.value.value === null) refusal ??= { code: "not-finite", facts: { name: expressionText(expression) } };
+      else if (made.value.value === null)
+        refusal ??= { code: "not-finite", facts: { name: expressionText(expression) } };
       return made.ok && made.value.value !== null ? { value: made.value.value, unit: made.value.unit } : null;
     },
     problems: () => problems,

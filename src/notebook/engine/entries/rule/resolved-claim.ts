@@ -5,12 +5,19 @@ import type { RuleClaim } from "../../../../core/verdicts/index.ts";
 import type { RuleSyntax } from "../../../language/index.ts";
 import type { ColumnReader } from "./column-reader.ts";
 
-type Claiming<C extends RuleSyntax["claims"]> = (rule: Extract<RuleSyntax, { readonly claims: C }>, read: ColumnReader, table: ColumnTable) => RuleClaim | null;
+type Claiming<C extends RuleSyntax["claims"]> = (
+  rule: Extract<RuleSyntax, { readonly claims: C }>,
+  read: ColumnReader,
+  table: ColumnTable,
+) => RuleClaim | null;
 
 /** The column that has both groups among its names. */
 function groupsOf(table: ColumnTable, first: string, second: string): LabelColumn | GradeColumn | null {
-  const namesOf = (column: Column): readonly string[] => (column.kind === "label" ? column.names : column.kind === "grade" ? column.levels : []);
-  const found = [...table.columns.values()].find((column) => namesOf(column).includes(first) && namesOf(column).includes(second));
+  const namesOf = (column: Column): readonly string[] =>
+    column.kind === "label" ? column.names : column.kind === "grade" ? column.levels : [];
+  const found = [...table.columns.values()].find(
+    (column) => namesOf(column).includes(first) && namesOf(column).includes(second),
+  );
   return found && (found.kind === "label" || found.kind === "grade") ? found : null;
 }
 
@@ -19,7 +26,14 @@ const movesWith: Claiming<"moves-with"> = (rule, read) => {
   const least = rule.byAtLeast ? read.amount(rule.byAtLeast) : null;
   if (!x || !y) return null;
   const per = least && sameDimension(unitFromCode(least.unit).dimension, y.dimension) ? "middle-half" : "slope";
-  return { claims: "moves-with", x, xMoves: rule.xMoves, y, yMoves: rule.yMoves, byAtLeast: least ? { ...least, per } : null };
+  return {
+    claims: "moves-with",
+    x,
+    xMoves: rule.xMoves,
+    y,
+    yMoves: rule.yMoves,
+    byAtLeast: least ? { ...least, per } : null,
+  };
 };
 const holds: Claiming<"holds"> = (rule, read) => {
   const [when, expect] = [read.condition(rule.when), read.condition(rule.expect)];
@@ -46,9 +60,18 @@ const sameWithin: Claiming<"same-within"> = (rule, read) => {
 };
 
 const claiming: { readonly [C in RuleSyntax["claims"]]: Claiming<C> } = {
-  "moves-with": movesWith, holds, "stays-within": staysWithin, "give-or-take": giveOrTake, "has-more": hasMore, "same-within": sameWithin,
+  "moves-with": movesWith,
+  holds,
+  "stays-within": staysWithin,
+  "give-or-take": giveOrTake,
+  "has-more": hasMore,
+  "same-within": sameWithin,
 };
 
 /** The claim with columns and amounts in place of formulas; null when something in it has a problem, which the reader keeps. */
 export const resolvedClaim = (rule: RuleSyntax, read: ColumnReader, table: ColumnTable): RuleClaim | null =>
-  (claiming[rule.claims] as (rule: RuleSyntax, read: ColumnReader, table: ColumnTable) => RuleClaim | null)(rule, read, table);
+  (claiming[rule.claims] as (rule: RuleSyntax, read: ColumnReader, table: ColumnTable) => RuleClaim | null)(
+    rule,
+    read,
+    table,
+  );

@@ -1,7 +1,11 @@
 import type { Expression } from "../../../../core/formula/index.ts";
 import type { RuleSyntax } from "../../../language/index.ts";
 
-const own: { readonly [C in RuleSyntax["claims"]]: (rule: Extract<RuleSyntax, { readonly claims: C }>) => readonly (Expression | null)[] } = {
+const own: {
+  readonly [C in RuleSyntax["claims"]]: (
+    rule: Extract<RuleSyntax, { readonly claims: C }>,
+  ) => readonly (Expression | null)[];
+} = {
   "moves-with": ({ x, y, byAtLeast }) => [x, y, byAtLeast],
   holds: ({ when, expect }) => [when, expect],
   "stays-within": ({ y, within_, of }) => [y, within_, of],

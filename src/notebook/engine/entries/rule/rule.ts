@@ -4,7 +4,11 @@ import { runRule } from "./run-rule.ts";
 import { viewRule } from "./view-rule.ts";
 
 export const rule = {
-  id: "rule", title: "Rule", sentence: "A rule of thumb, with the date on which it was stated.",
+  id: "rule",
+  title: "Rule",
+  sentence: "A rule of thumb, with the date on which it was stated.",
   example: "when stiffness_along rises, final_thickness falls\nwithin species\nstated 2024-05-02",
-  check: checkRule, run: runRule, view: viewRule,
+  check: checkRule,
+  run: runRule,
+  view: viewRule,
 } as const satisfies EntryKind;

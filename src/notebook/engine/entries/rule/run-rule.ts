@@ -1,10 +1,10 @@
+import { daysFromDate } from "../../../../core/columns/index.ts";
 import { refused } from "../../../../core/questions/index.ts";
 import { judgeRule } from "../../../../core/verdicts/index.ts";
 import { answered } from "../../answered.ts";
 import { type Computed, computed, failed, type Inputs } from "../../cell.ts";
 import { type Answered, cells } from "../../cells.ts";
 import { labelOf } from "../../column-kinds.ts";
-import { daysFromDate } from "../../../../core/columns/index.ts";
 import { amountsNamed, maskFrom } from "../../evaluated.ts";
 import { columnReader } from "./column-reader.ts";
 import { resolvedClaim } from "./resolved-claim.ts";
@@ -28,19 +28,35 @@ export function runRule(spec: RuleSpec, inputs: Inputs): Computed<Answered> {
   if (problems.length > 0) return failed(...problems);
   const refusal = read.refusal();
   if (refusal || !claim) {
-    const finding = refusal ? refused(refusal.code, refusal.facts as never) : refused("not-finite", { name: "this rule" });
+    const finding = refusal
+      ? refused(refusal.code, refusal.facts as never)
+      : refused("not-finite", { name: "this rule" });
     return computed({ finding, table, columns: read.columns() });
   }
   const day = spec.rule.stated === null ? Number.NaN : daysFromDate(spec.rule.stated);
   const stated = spec.rule.stated === null || Number.isNaN(day) ? null : { day, text: spec.rule.stated };
-  const finding = judgeRule({ table, asked: asked.value, rule: { ...claim, words: spec.words, stated, within, mask: mask?.ok ? mask.value : null } });
+  const finding = judgeRule({
+    table,
+    asked: asked.value,
+    rule: { ...claim, words: spec.words, stated, within, mask: mask?.ok ? mask.value : null },
+  });
   const [first, second] = read.columns();
   const finished = table.finished === undefined ? undefined : table.columns.get(table.finished);
   if (!first) return computed({ finding, table, columns: [] });
-  const [y, x] = claim.claims === "moves-with" ? [claim.y, claim.x] : "y" in claim ? [claim.y, "of" in claim ? claim.of : null] : "a" in claim ? [claim.a, claim.b] : [first, second ?? null];
+  const [y, x] =
+    claim.claims === "moves-with"
+      ? [claim.y, claim.x]
+      : "y" in claim
+        ? [claim.y, "of" in claim ? claim.of : null]
+        : "a" in claim
+          ? [claim.a, claim.b]
+          : [first, second ?? null];
   return computed(
     answered(finding, read.columns(), {
-      table, y, x: x && x !== y ? x : null, group: within ?? (claim.claims === "has-more" ? labelOf(claim.groups) : null),
+      table,
+      y,
+      x: x && x !== y ? x : null,
+      group: within ?? (claim.claims === "has-more" ? labelOf(claim.groups) : null),
       stated: stated && finished?.kind === "date" ? { days: stated.day, finished: finished.days } : null,
     }),
   );

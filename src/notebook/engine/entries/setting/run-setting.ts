@@ -5,13 +5,15 @@ import type { DialState } from "../../cells.ts";
 
 /** Positions in SI, each in the dimension of its dial. */
 export function runSetting(
-  dials: readonly { readonly dial: NameAt; readonly amount: AmountAt }[], stateOf: (name: string) => DialState | null,
+  dials: readonly { readonly dial: NameAt; readonly amount: AmountAt }[],
+  stateOf: (name: string) => DialState | null,
 ): Computed<ReadonlyMap<string, CellAmount>> {
   const positions = new Map<string, CellAmount>();
   const remarks: LocalProblem[] = [];
   for (const { dial, amount } of dials) {
     const [state, unit] = [stateOf(dial.name), unitFromText(amount.unit ?? "1")];
-    if (!unit) remarks.push({ code: "unknown-unit", facts: { unit: amount.unit ?? "" }, span: amount.unitSpan ?? amount });
+    if (!unit)
+      remarks.push({ code: "unknown-unit", facts: { unit: amount.unit ?? "" }, span: amount.unitSpan ?? amount });
     else if (!state) remarks.push({ code: "waits-for", facts: { name: dial.name }, span: dial });
     else if (!sameDimension(unit.dimension, unitFromCode(state.unit).dimension)) {
       const [left, right] = [dimensionInWords(unitFromCode(state.unit).dimension), dimensionInWords(unit.dimension)];

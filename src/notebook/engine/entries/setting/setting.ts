@@ -4,6 +4,11 @@ import { runSetting } from "./run-setting.ts";
 import { viewSetting } from "./view-setting.ts";
 
 export const setting = {
-  id: "setting", title: "Setting", sentence: "A named position of dials, one dial a line.", example: "target_stiffness 8 N m",
-  check: checkSetting, run: runSetting, view: viewSetting,
+  id: "setting",
+  title: "Setting",
+  sentence: "A named position of dials, one dial a line.",
+  example: "target_stiffness 8 N m",
+  check: checkSetting,
+  run: runSetting,
+  view: viewSetting,
 } as const satisfies EntryKind;

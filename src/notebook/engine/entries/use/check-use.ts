@@ -13,14 +13,23 @@ export function checkUse(entry: Entry, _key: string, around: Surroundings): Entr
   const path = around.pathOf(file);
   const given = around.given?.get(entry.name);
   return {
-    problems: [], shows: table,
+    problems: [],
+    shows: table,
     cells: [
       {
-        cell: table, says: entry.name, base: 0, needs: [], key: JSON.stringify(["use", names, path, around.generation(path), around.given !== null]),
+        cell: table,
+        says: entry.name,
+        base: 0,
+        needs: [],
+        key: JSON.stringify(["use", names, path, around.generation(path), around.given !== null]),
         run: () => (given ? computed(given) : runUse({ entry: entry.name, names, file, path }, around)),
       },
       {
-        cell: cells.heads(entry.name), says: entry.name, base: 0, needs: [needs(table)], key: "heads",
+        cell: cells.heads(entry.name),
+        says: entry.name,
+        base: 0,
+        needs: [needs(table)],
+        key: "heads",
         run: (inputs) => {
           const made = inputs.get(table);
           return made.ok ? computed([...made.value.columns.keys()]) : failed();

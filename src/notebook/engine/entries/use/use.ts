@@ -4,6 +4,11 @@ import { runUse } from "./run-use.ts";
 import { viewUse } from "./view-use.ts";
 
 export const use = {
-  id: "use", title: "Use", sentence: "Columns of another notebook.", example: "stiffness_along, density from wood-lab.md",
-  check: checkUse, run: runUse, view: viewUse,
+  id: "use",
+  title: "Use",
+  sentence: "Columns of another notebook.",
+  example: "stiffness_along, density from wood-lab.md",
+  check: checkUse,
+  run: runUse,
+  view: viewUse,
 } as const satisfies EntryKind;

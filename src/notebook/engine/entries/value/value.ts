@@ -4,7 +4,11 @@ import { runValue } from "./run-value.ts";
 import { viewValue } from "./view-value.ts";
 
 export const value = {
-  id: "value", title: "Value", sentence: "One amount, written down or computed, that formulas and questions can name.",
+  id: "value",
+  title: "Value",
+  sentence: "One amount, written down or computed, that formulas and questions can name.",
   example: "0.1 mm + 0.2 mm   in mm",
-  check: checkValue, run: runValue, view: viewValue,
+  check: checkValue,
+  run: runValue,
+  view: viewValue,
 } as const satisfies EntryKind;

@@ -12,6 +12,14 @@ export function viewValue(entry: Entry, _key: string, inputs: Inputs): EntryPart
   const formula = entry.body.trim();
   return {
     value,
-    view: { kind: "amount", name: entry.name, formula, amount: words, value: value.value, unit: value.unit, trace: { steps: [{ what: "formula", says: `${entry.name} is ${formula}`, formula }] } },
+    view: {
+      kind: "amount",
+      name: entry.name,
+      formula,
+      amount: words,
+      value: value.value,
+      unit: value.unit,
+      trace: { steps: [{ what: "formula", says: `${entry.name} is ${formula}`, formula }] },
+    },
   };
 }
