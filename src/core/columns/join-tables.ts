@@ -30,9 +30,15 @@ function matchedRows(left: Keys, right: Keys): { readonly lefts: Int32Array; rea
   return { lefts: Int32Array.from(order, (index) => lefts[index] ?? -1), rights: Int32Array.from(order, (index) => rights[index] ?? -1) };
 }
 
+/** The file that a table's first column comes from, which tells two tables of one notebook entry apart; else its name. */
+function fileOf(table: ColumnTable): string {
+  for (const { origin } of table.columns.values()) if (origin.from === "file") return origin.file;
+  return table.name;
+}
+
 function joinNotes(left: ColumnTable, right: ColumnTable, leftKeys: Keys, rightKeys: Keys): readonly string[] {
   const notes: string[] = [];
-  const names = { left: left.name, right: right.name };
+  const names = { left: fileOf(left), right: fileOf(right) };
   const rightCounts = new Map<string, number>();
   for (const key of rightKeys) if (key !== null) rightCounts.set(key, (rightCounts.get(key) ?? 0) + 1);
   const leftSet = new Set(leftKeys);

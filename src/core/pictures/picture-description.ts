@@ -46,7 +46,7 @@ export function pictureDescription(
   const alone = finding.cautions.find((caution) => caution.code === "one-piece-carries-it");
   const aside = finding.rows.setAside.length;
   return [
-    pointsDescription(points, groups, x, y),
+    ...(points.length === 0 ? [] : [pointsDescription(points, groups, x, y)]),
     finding.sentence,
     ...(alone ? [alone.sentence] : []),
     ...(aside === 0 ? [] : [`${counted(aside, "record")} set aside.`]),

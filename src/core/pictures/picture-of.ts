@@ -3,18 +3,20 @@ import type { Answer, AnswerKind, Picture } from "../base/index.ts";
 import type { PictureColumns } from "./picture-columns.ts";
 import { pictureOfAgreement } from "./picture-of-agreement.ts";
 import { pictureOfComparison } from "./picture-of-comparison.ts";
+import { pictureOfPrediction } from "./picture-of-prediction.ts";
 import { pictureOfRanking } from "./picture-of-ranking.ts";
 import { pictureOfRelation } from "./picture-of-relation.ts";
 import { pictureOfRig } from "./picture-of-rig.ts";
 import { pictureOfVerdict } from "./picture-of-verdict.ts";
+import { pictureOfWords } from "./picture-of-words.ts";
 
 const drawn: { readonly [K in AnswerKind]: (finding: Answer, columns: PictureColumns) => Picture | undefined } = {
   relation: pictureOfRelation,
   comparison: pictureOfComparison,
   agreement: pictureOfAgreement,
-  prediction: pictureOfRelation,
+  prediction: pictureOfPrediction,
   ranking: pictureOfRanking,
-  words: pictureOfComparison,
+  words: pictureOfWords,
   verdict: pictureOfVerdict,
   rig: pictureOfRig,
 };
