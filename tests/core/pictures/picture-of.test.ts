@@ -212,21 +212,44 @@ it("draws a picture entry from rows that are not left out and have both values",
 });
 
 it("draws a prediction with levels at the expected value and the ends of its interval", () => {
-  const picture = pictureOf(answer("prediction", [{ ...slope, name: "final thickness to expect", value: 3, low: 2.5, high: 3.5, unit: "mm" }]), { table, y: thickness, x: stiffness });
+  const picture = pictureOf(
+    answer("prediction", [{ ...slope, name: "final thickness to expect", value: 3, low: 2.5, high: 3.5, unit: "mm" }]),
+    { table, y: thickness, x: stiffness },
+  );
   expect(picture?.layers.flatMap((one) => (one.kind === "level" ? [one.value] : []))).toEqual([3, 2.5, 3.5]);
 });
 
 it("draws words of notes as intervals and never as points on an axis", () => {
-  const notes = { ...species, kind: "words", name: "tonal_notes", texts: ["bright and long", null, "warm", "bright", null] } as const;
-  const picture = pictureOf(answer("words", [{ ...slope, name: "bright in cedar", value: 0.5, low: 0.1, high: 0.9, unit: "1" }]), { table, y: notes, group: species });
+  const notes = {
+    ...species,
+    kind: "words",
+    name: "tonal_notes",
+    texts: ["bright and long", null, "warm", "bright", null],
+  } as const;
+  const picture = pictureOf(
+    answer("words", [{ ...slope, name: "bright in cedar", value: 0.5, low: 0.1, high: 0.9, unit: "1" }]),
+    { table, y: notes, group: species },
+  );
   expect(picture?.layers.map((one) => one.kind)).toEqual(["intervals"]);
   expect(JSON.stringify(picture)).not.toContain("bright and long");
 });
 
 it("thins the points of a very large table evenly, and says so, but rests its line on all", () => {
   const many = Array.from({ length: 10_000 }, (_, i) => i);
-  const big = { ...table, rowCount: many.length, rows: many.map((row) => ({ table: "tops", row: row + 1, piece: `T-${row}` })) };
-  const [x, y] = [quantity("x", many, "mm", 1e-3), quantity("y", many.map((value) => 2 * value), "mm", 1e-3)];
+  const big = {
+    ...table,
+    rowCount: many.length,
+    rows: many.map((row) => ({ table: "tops", row: row + 1, piece: `T-${row}` })),
+  };
+  const [x, y] = [
+    quantity("x", many, "mm", 1e-3),
+    quantity(
+      "y",
+      many.map((value) => 2 * value),
+      "mm",
+      1e-3,
+    ),
+  ];
   const picture = picturePoints({ table: big, y, x, by: null, mask: null });
   expect(layer(picture, "points")?.points.length).toBe(2000);
   expect(picture.description).toMatch(/^10000 points, of which an even part is drawn\. y \(mm\) runs from 0 to 19998/);
