@@ -118,6 +118,7 @@ export const Page = (props: PageProps) => {
             data={data}
             writing={{
               part: state.editing.value,
+              left: state.left.value,
               edit: state.edit,
               turn: state.turn,
               add: (kind) => void state.add(kind),

@@ -102,4 +102,5 @@ it("opens a sentence by keyboard, writes it, and saves it", async () => {
   await vi.waitFor(() => expect(saved).toHaveLength(1));
   expect(saved[0]).toBe(sample.text.replace("allowing for species", "allowing for species where species is cedar"));
   await expect.element(page.getByRole("status")).toHaveTextContent("Saved to tops.md.");
+  await vi.waitFor(() => expect(document.activeElement?.getAttribute("aria-label")).toMatch(/^Write question-1/));
 });

@@ -25,10 +25,10 @@ export function api(away: string): Api {
     let answer: Response;
     try {
       answer = await fetch(path, init);
+      if (answer.ok) return { ok: true, value: await read(answer) };
     } catch {
       return { ok: false, status: 0, sentences: [away] };
     }
-    if (answer.ok) return { ok: true, value: await read(answer) };
     const failure = (await answer.json().catch(() => ({}))) as Failure;
     const sentences = (failure.problems ?? []).map((problem) => problem.sentence);
     return {

@@ -14,6 +14,8 @@ export type PageState = {
   readonly shown: ReadonlySignal<PageData | null>;
   /** Place of the part that is being written, among `shown.parts`. */
   readonly editing: ReadonlySignal<number | null>;
+  /** The part that was written last: focus goes back to it. */
+  readonly left: ReadonlySignal<number | null>;
   readonly draft: ReadonlySignal<string>;
   readonly unsaved: ReadonlySignal<boolean>;
   /** Said politely to whoever cannot see it change. */
@@ -45,6 +47,7 @@ export function pageState(api: Api): PageState {
   const saved = signal<PageData | null>(null);
   const shown = signal<PageData | null>(null);
   const editing = signal<number | null>(null);
+  const left = signal<number | null>(null);
   const draft = signal("");
   const message = signal("");
   const troubles = signal<readonly string[]>([]);
@@ -68,6 +71,7 @@ export function pageState(api: Api): PageState {
 
   function take(data: PageData): void {
     batch(() => {
+      left.value = editing.value;
       [saved.value, shown.value, editing.value, target.value, draft.value, conflict.value, dials.value] = [
         data,
         data,
@@ -89,11 +93,12 @@ export function pageState(api: Api): PageState {
       run.again = false;
       const { file } = saved.value;
       const data = settle(await api.preview(file, wanted.value, dials.value));
-      if (data !== null && saved.value.file === file && (editing.value !== null || dials.value.size > 0))
-        shown.value = data;
+      const wantedStill = saved.value?.file === file && (editing.value !== null || dials.value.size > 0);
+      if (data === null || !wantedStill) continue;
+      shown.value = data;
+      if (!run.again) message.value = "Answers updated.";
     }
     run.busy = false;
-    message.value = "Answers updated.";
   }
 
   async function put(text: string, base: string): Promise<PageData | null> {
@@ -135,7 +140,13 @@ export function pageState(api: Api): PageState {
 
   function leave(): void {
     batch(() => {
-      [editing.value, target.value, draft.value, shown.value] = [null, null, "", saved.value];
+      [left.value, editing.value, target.value, draft.value, shown.value] = [
+        editing.value,
+        null,
+        null,
+        "",
+        saved.value,
+      ];
     });
     if (dials.value.size > 0) void preview();
   }
@@ -144,6 +155,7 @@ export function pageState(api: Api): PageState {
     listing,
     shown,
     editing,
+    left,
     draft,
     message,
     troubles,

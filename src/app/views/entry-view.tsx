@@ -13,6 +13,7 @@ export type EntryViewProps = {
   readonly turn: ((dial: string, value: number) => void) | null;
   /** Stands in place of the note while the entry is being written. */
   readonly editor: ComponentChildren;
+  readonly returning: boolean;
   readonly id: string;
   /** Level of its heading, one below the prose heading above it. */
   readonly level: number;
@@ -30,7 +31,7 @@ const WIDTH: { readonly [K in View["kind"]]: "beside" | "full" | "line" } = {
 };
 
 /** An entry of the notebook. */
-export const EntryView = ({ result, drawing, edit, turn, editor, id, level }: EntryViewProps) => {
+export const EntryView = ({ result, drawing, edit, turn, editor, returning, id, level }: EntryViewProps) => {
   const { view, kind, name } = result;
   const Heading = `h${level}` as "h2";
   return (
@@ -38,7 +39,7 @@ export const EntryView = ({ result, drawing, edit, turn, editor, id, level }: En
       <Heading id={id}>
         <span>{kind}</span> {name.startsWith(`${kind}-`) ? name.slice(kind.length + 1) : name}
       </Heading>
-      {editor ?? <AskedNote name={name} text={result.asked.trim()} edit={edit} />}
+      {editor ?? <AskedNote name={name} text={result.asked.trim()} edit={edit} returning={returning} />}
       <div class="result">
         {view.kind === "problem" && editor !== null ? null : (
           <ViewShown view={view} drawing={drawing} turn={turn} whole={false} />

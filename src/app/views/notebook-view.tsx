@@ -9,6 +9,8 @@ import { ProseView } from "./prose-view.tsx";
 /** What a maker can do in the page; a copy has none of it. */
 export type Writing = {
   readonly part: number | null;
+  /** The part that was written last. */
+  readonly left: number | null;
   readonly edit: (part: number) => void;
   readonly editor: ComponentChildren;
   readonly turn: (dial: string, value: number) => void;
@@ -57,6 +59,7 @@ export const NotebookView = ({ data, writing }: { readonly data: PageData; reado
             edit={edit}
             turn={writing?.turn ?? null}
             editor={editor}
+            returning={writing?.left === place}
             id={`entry-${place}`}
             level={levels[place] ?? 2}
           />
