@@ -32,7 +32,7 @@ export type DatedCopyInput = {
   /** Names of columns to hold back. */
   readonly without: readonly string[];
   readonly digest: Digest;
-  /** Answers the notebook again from a copy's own text and tables; needed where columns are held back. */
+  /** Answers the notebook again from a copy's own text and tables, as verifying will. Needed where columns are held back; given, it is always used. */
   readonly compute?: (copy: EmbeddedCopy) => Promise<NotebookResult>;
 };
 
@@ -42,8 +42,10 @@ export type Sharing = {
   readonly warnings: readonly CopyProblem[];
 };
 
-const isDate = (text: string) =>
-  /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(new Date(`${text}T00:00:00Z`).getTime());
+const isDate = (text: string): boolean => {
+  const day = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
+};
 
 /** How a copy is shown: views by the page's own components, prose and pictures by this room. */
 export const copyLooks = (
@@ -84,14 +86,7 @@ export async function datedCopy(input: DatedCopyInput): Promise<Sharing> {
     tables: [...kept.tables.values()].map(embeddedTable),
     result: placeless(input.result),
   };
-  const recomputed =
-    kept.withheld === 0
-      ? draft.result
-      : input.compute
-        ? placeless(
-            await input.compute({ ...draft, result: { ...draft.result, parts: [], entries: [], problems: [] } }),
-          )
-        : null;
+  const recomputed = input.compute ? placeless(await input.compute(draft)) : kept.withheld === 0 ? draft.result : null;
   if (recomputed === null)
     return {
       copy: null,
