@@ -29,6 +29,7 @@ export async function postShare(request: Request, workspace: Workspace): Promise
     date,
     without: without as readonly string[],
   });
+  if ("problems" in copy) return Response.json(copy, { status: 422 });
   const name = encodeURIComponent(copy.name);
   return new Response(copy.html, {
     headers: {

@@ -22,7 +22,7 @@ export function notebookDesk(readFile: (path: string) => Promise<Uint8Array | nu
 
   function seatOf(file: string): Seat {
     const seat = seats.get(file) ?? {
-      engine: createNotebookEngine({ readFile, asOf: null, version }),
+      engine: createNotebookEngine({ readFile, schedule: setImmediate, asOf: null, version }),
       turned: false,
       turn: Promise.resolve(),
     };

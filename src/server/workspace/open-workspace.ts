@@ -12,16 +12,13 @@ import { openInside, safePath } from "./safe-path.ts";
 import type { SaveOutcome } from "./save-file.ts";
 import { saveFile } from "./save-file.ts";
 import { watchFolder } from "./watch-folder.ts";
-import type { NotebookListing, ShareWish, Workspace } from "./workspace.ts";
+import type { NotebookListing, SharedCopy, ShareWish, Workspace } from "./workspace.ts";
 
 export type WorkspaceOptions = {
   readonly version: string;
   /** Draws a picture; given from outside because it needs a document. */
   readonly draw: (picture: Picture) => Drawing;
-  readonly share: (
-    wish: ShareWish,
-    read: (name: string) => Promise<Uint8Array | null>,
-  ) => Promise<{ readonly name: string; readonly html: string }>;
+  readonly share: (wish: ShareWish, read: (name: string) => Promise<Uint8Array | null>) => Promise<SharedCopy>;
   /** Whether changes from outside are watched for. */
   readonly watch: boolean;
 };

@@ -17,6 +17,11 @@ export type ShareWish = {
   readonly without: readonly string[];
 };
 
+/** The copy as a file, or why there is none: each with its sentence. */
+export type SharedCopy =
+  | { readonly name: string; readonly html: string }
+  | { readonly problems: readonly { readonly code: string; readonly sentence: string }[] };
+
 export type Workspace = {
   readonly notebooks: () => Promise<readonly NotebookListing[]>;
   /** Bytes of a file of the workspace; null when it is not there or may not be read. */
@@ -25,7 +30,7 @@ export type Workspace = {
   /** Everything the page shows of a notebook whose text is given. */
   readonly compute: (file: string, text: string, dials: DialPositions) => Promise<PageData>;
   readonly trace: (file: string, text: string, entry: string) => Promise<readonly TraceStep[]>;
-  readonly share: (wish: ShareWish) => Promise<{ readonly name: string; readonly html: string }>;
+  readonly share: (wish: ShareWish) => Promise<SharedCopy>;
   /** Calls back with the name of a file that something changed; the function given back ends it. */
   readonly onChange: (listener: (file: string) => void) => () => void;
   /** Waits for saves under way, stops watching. */
