@@ -27,7 +27,7 @@ const YES = new Set(["yes", "true", "1"]);
 
 function textColumn(parts: Parts, cells: readonly ReadCell[], kind: string | undefined): Column {
   const texts = cells.map(textOf);
-  if (kind === "words" || (kind !== "label" && isWords(parts.name, texts))) return { ...parts, kind: "words", texts };
+  if (kind === "words" || (kind !== "label" && kind !== "id" && isWords(parts.name, texts))) return { ...parts, kind: "words", texts };
   return { ...parts, kind: "label", ...labelsFromTexts(texts) };
 }
 

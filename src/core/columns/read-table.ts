@@ -6,18 +6,18 @@ export type ReadCell = {
   readonly kind: string;
   readonly value: number | string | null;
   readonly unit: string | null;
-  readonly uncertainty?: number;
-  readonly code?: string;
+  readonly uncertainty?: number | undefined;
+  readonly code?: string | undefined;
 };
 export type ReadColumn = { readonly name: string; readonly unit: string | null; readonly kind: string };
 export type ReadTable = { readonly name: string; readonly columns: readonly ReadColumn[]; readonly rows: readonly (readonly ReadCell[])[] };
 
 /** What the maker says of a column: its unit, its standard uncertainty ("0.02 mm" or an amount), its kind, the name to call it by. */
 export type ColumnSaid = {
-  readonly kind?: string;
-  readonly unit?: string;
-  readonly uncertainty?: string | { readonly value: number; readonly unit?: string };
-  readonly name?: string;
+  readonly kind?: string | undefined;
+  readonly unit?: string | undefined;
+  readonly uncertainty?: string | { readonly value: number; readonly unit?: string | undefined } | undefined;
+  readonly name?: string | undefined;
 };
 /** What the maker says of a table: columns by header. */
-export type TableSaid = { readonly columns?: Readonly<Record<string, ColumnSaid>> };
+export type TableSaid = { readonly columns?: Readonly<Record<string, ColumnSaid>> | undefined };
