@@ -1,0 +1,39 @@
+// The first place that a sentence could not be understood at: what stands there, what could stand there, and the word that was meant.
+import type { Tree } from "@lezer/common";
+import { nearestName } from "../../core/formula/index.ts";
+import type { EntryKindId } from "./entry-syntax.ts";
+import { fittingWords } from "./fitting-words.ts";
+import type { SyntaxProblem } from "./syntax-reading.ts";
+
+const SHOWN = 6;
+
+/** Start of the first error node; -1 if there is none. */
+function firstError(tree: Tree): number {
+  let first = -1;
+  tree.iterate({ enter: (node) => { if (first < 0 && node.type.isError) first = node.from; return first < 0; } });
+  return first;
+}
+
+const list = (words: readonly string[]): string => (words.length < 2 ? (words[0] ?? "something else") : `${words.slice(0, -1).join(", ")} or ${words.at(-1) ?? ""}`);
+
+/** The problem, or null if all was understood. base: where `text` starts in the body; closely: whether to work out what was expected. */
+export function firstSyntaxProblem(kind: EntryKindId, text: string, base: number, tree: Tree, closely: boolean): SyntaxProblem | null {
+  const error = firstError(tree);
+  if (error < 0) return null;
+  const gap = /^\s*/.exec(text.slice(error))?.[0].length ?? 0;
+  const from = error + gap;
+  const atEnd = from >= text.length;
+  const token = atEnd ? "" : (/^(?:[\p{L}\p{N}_]+|"[^"\n]*"?|`[^`\n]*`?|[^\s])/u.exec(text.slice(from))?.[0] ?? text.slice(from, from + 1));
+  const place = atEnd ? text.trimEnd().length : from;
+  const { words, things } = closely ? fittingWords(kind, text.slice(0, error).trimEnd()) : { words: [], things: [] };
+  const spelt = words.filter((word) => !/^(and|or|is|is not|not|if|missing)$/.test(word)).map((word) => `“${word}”`);
+  const expected = list([...things.filter((thing) => thing !== "an operator" || spelt.length === 0), ...spelt].slice(0, SHOWN));
+  const near = token.length > 1 ? nearestName(token, words) : undefined;
+  const shown = token.length > 40 ? `${token.slice(0, 40)}…` : token;
+  return {
+    code: "syntax",
+    span: { from: base + place, to: base + (atEnd ? place : from + token.length) },
+    facts: { found: atEnd ? "The end" : shown, expected },
+    ...(near === undefined || near === token ? {} : { suggestion: near }),
+  };
+}
