@@ -25,7 +25,7 @@ export { moreInWords } from "./relation/more-in-words.ts";
 export type { RelationInput } from "./relation/relation-input.ts";
 export type { SharedClusters } from "./relation/shared-clusters.ts";
 export { sharedClusters } from "./relation/shared-clusters.ts";
-export { directionOf, intervalInWords } from "./relation/slope-in-words.ts";
+export { directionOf, intervalInWords } from "./relation/slope-clause.ts";
 export { refused } from "./refused.ts";
 export type { Sample } from "./sample-from-columns.ts";
 export { isPresent, sampled, sampleFromColumns } from "./sample-from-columns.ts";

@@ -12,5 +12,7 @@ export function sampleGroups(column: LabelColumn | GradeColumn, sample: Sample):
   present.sort(column.kind === "grade" ? (a, b) => a - b : (a, b) => ((all[a] ?? "") < (all[b] ?? "") ? -1 : 1));
   const place = new Map(present.map((code, at) => [code, at]));
   const codes = Int32Array.from(own, (code) => place.get(code) ?? -1);
-  return { codes, names: present.map((code) => all[code] ?? ""), counts: present.map((code) => own.filter((other) => other === code).length) };
+  const counts = present.map(() => 0);
+  for (const code of codes) if (code >= 0) counts[code] = (counts[code] ?? 0) + 1;
+  return { codes, names: present.map((code) => all[code] ?? ""), counts };
 }

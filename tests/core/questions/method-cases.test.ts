@@ -17,8 +17,8 @@ function inputsOf({ method, data, options }: Case): Record<string, unknown> {
   else if (options.model && right) {
     const names = right.split("+").map((name) => name.trim()).filter((name) => !/^[01]$/.test(name));
     inputs.y = read[left!];
-    if (method === "ols-multiple") names.forEach((name, at) => Object.assign(inputs, { [`x${at + 1}`]: read[name], [`at_x${at + 1}`]: (options.predict_at as Record<string, unknown> | undefined)?.[name] }));
-    else if (method === "influence") names.forEach((name, at) => Object.assign(inputs, { [`x${at === 0 ? "" : at + 1}`]: read[name] }));
+    if (method === "ols-multiple") for (const [at, name] of names.entries()) Object.assign(inputs, { [`x${at + 1}`]: read[name], [`at_x${at + 1}`]: (options.predict_at as Record<string, unknown> | undefined)?.[name] });
+    else if (method === "influence") for (const [at, name] of names.entries()) Object.assign(inputs, { [`x${at === 0 ? "" : at + 1}`]: read[name] });
     else inputs.x = read[names[0]!];
   }
   if (options.cluster) inputs.cluster = read[String(options.cluster)];
@@ -47,7 +47,8 @@ for (const method of questionMethods) {
     if (!outcome.ok && one.options.refusal_also_accepted) return;
     expect(outcome).toMatchObject({ ok: true });
     const fields: Record<string, unknown> = outcome.ok ? { ...outcome.value } : {};
-    if (method.id === "influence") Object.keys(one.expected).filter((name) => /^dfbetas_(?!intercept)/.test(name)).forEach((name, at) => Object.assign(fields, { [name]: fields[`dfbetas_x${at === 0 ? "" : at + 1}`] }));
+    const slopes = Object.keys(one.expected).filter((name) => /^dfbetas_(?!intercept)/.test(name));
+    for (const [at, name] of slopes.entries()) fields[name] = fields[`dfbetas_x${at === 0 ? "" : at + 1}`];
     const wrong = Object.entries(one.expected).map(([name, field]) => {
       const named = name in fields || !field.of ? name : field.of;
       const why = off(field.value, fields[named], field);

@@ -5,4 +5,4 @@ import { stirlingError } from "./stirling-error.ts";
  * Source: DLMF 5.11.1 after shifting the argument above 15.
  */
 export const logGamma = (x: number): number =>
-  (x + 0.5) * Math.log(x) - x + 0.9189385332046727418 + stirlingError(x) - Math.log(x);
+  (x + 0.5) * Math.log(x) - x + 0.9189385332046728 + stirlingError(x) - Math.log(x);

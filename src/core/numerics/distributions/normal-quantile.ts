@@ -7,7 +7,7 @@ function upperQuantile(p: number): number {
   let z = Math.max(0, r - (2.515517 + r * (0.802853 + r * 0.010328)) / (1 + r * (1.432788 + r * (0.189269 + r * 0.001308))));
   for (let i = 0; i < 20; i++) {
     const log = normalLogUpperTail(z);
-    const hazard = Math.exp(-0.5 * z * z - 0.9189385332046727418 - log);
+    const hazard = Math.exp(-0.5 * z * z - 0.9189385332046728 - log);
     const step = (log - target) / hazard;
     z += step;
     if (Math.abs(step) <= 1e-15 * z) break;

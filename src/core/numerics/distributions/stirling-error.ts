@@ -1,4 +1,4 @@
-const HALF_LOG_TWO_PI = 0.9189385332046727418;
+const HALF_LOG_TWO_PI = 0.9189385332046728;
 const SHIFT = 15;
 
 const series = (x: number): number => {

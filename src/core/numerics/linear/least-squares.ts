@@ -43,6 +43,12 @@ function inverseOfR(qr: HouseholderQr): Float64Array[] {
   });
 }
 
+/** The power of two nearest the largest size in a column, so that squares neither overflow nor vanish; 1 for a column of zeros. */
+function sizeOf(column: Float64Array): number {
+  const largest = column.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  return largest > 0 && Number.isFinite(largest) ? 2 ** Math.max(-1000, Math.min(1000, Math.round(Math.log2(largest)))) : 1;
+}
+
 function leverageOf(qr: HouseholderQr, n: number): Float64Array {
   const leverage = new Float64Array(n);
   for (let j = 0; j < qr.rank; j++) {
@@ -66,7 +72,8 @@ export function leastSquares(X: readonly Float64Array[], y: Float64Array, weight
   const p = X.length;
   const root = weights ? weights.map(Math.sqrt) : null;
   const scaled = (column: Float64Array) => (root ? column.map((value, i) => value * (root[i] as number)) : column);
-  const qr = householderQr(X.map(scaled), TOLERANCE);
+  const sizes = X.map(sizeOf);
+  const qr = householderQr(X.map((column, j) => scaled(column).map((value) => value / (sizes[j] as number))), TOLERANCE);
   const coefficients = new Float64Array(p).fill(qr.rank < p ? Number.NaN : 0);
   const residuals = Float64Array.from(y);
   for (let pass = 0; pass < 2 && qr.rank === p; pass++) {
@@ -75,7 +82,7 @@ export function leastSquares(X: readonly Float64Array[], y: Float64Array, weight
     const step = solved(qr, right);
     for (let j = 0; j < p; j++) {
       const at = qr.pivot[j] as number;
-      coefficients[at] = (coefficients[at] as number) + (step[j] as number);
+      coefficients[at] = (coefficients[at] as number) + (step[j] as number) / (sizes[at] as number);
     }
     const terms = new Float64Array(p + 1);
     for (let i = 0; i < n; i++) {
@@ -90,7 +97,8 @@ export function leastSquares(X: readonly Float64Array[], y: Float64Array, weight
     for (let b = 0; b < qr.rank; b++) {
       let sum = 0;
       for (let j = Math.max(a, b); j < qr.rank; j++) sum += ((columns[j] as Float64Array)[a] as number) * ((columns[j] as Float64Array)[b] as number);
-      (inverse[qr.pivot[a] as number] as Float64Array)[qr.pivot[b] as number] = sum;
+      const [row, column] = [qr.pivot[a] as number, qr.pivot[b] as number];
+      (inverse[row] as Float64Array)[column] = sum / (sizes[row] as number) / (sizes[column] as number);
     }
   const counted = root ? root.reduce((count, w) => count + (w > 0 ? 1 : 0), 0) : n;
   return {

@@ -8,7 +8,7 @@ import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
 import { kappa } from "../methods/kappa.ts";
 import { refused } from "../refused.ts";
-import { intervalInWords } from "../relation/slope-in-words.ts";
+import { intervalInWords } from "../relation/slope-clause.ts";
 import { sampleFromColumns } from "../sample-from-columns.ts";
 import { weightedKappa } from "./weighted-kappa.ts";
 

@@ -8,7 +8,7 @@ import { finding } from "../finding.ts";
 import { agreementLimits } from "../methods/agreement-limits.ts";
 import { blandAltman } from "../methods/bland-altman.ts";
 import { refused } from "../refused.ts";
-import { directionOf, intervalInWords } from "../relation/slope-in-words.ts";
+import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import { shownEstimate } from "../shown-estimate.ts";
 import { agreeGrades } from "./agree-grades.ts";

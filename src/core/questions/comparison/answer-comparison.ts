@@ -10,6 +10,8 @@ import type { ComparisonInput } from "./comparison-input.ts";
 
 const METHODS = ["welch-t", "anova-welch", "games-howell", "cluster-robust", "kruskal-wallis"];
 
+const MOST_GROUPS = 60;
+
 /** Groups of one record cannot be judged by a spread of their own: their records are set aside with that reason. */
 function withoutSingles(input: ComparisonInput, sample: Sample): Sample {
   const { codes, counts } = sampleGroups(input.across, sample);
@@ -28,6 +30,7 @@ export function answerComparison(input: ComparisonInput): Finding {
   if (all.rows.length === 0) return refused("no-records", { table: input.table.name });
   const before = sampleGroups(input.across, all);
   if (before.names.length < 2) return refused("one-group", { column: columnInWords(input.across), group: before.names[0] ?? "none" });
+  if (before.names.length > MOST_GROUPS) return refused("out-of-domain", { name: columnInWords(input.across), needed: `a label with at most ${MOST_GROUPS} groups` });
   const sample = withoutSingles(input, all);
   if (sampleGroups(input.across, sample).names.length < 2) return refused("too-few-records", { have: all.rows.length, need: 4 }, "at least two records in each of two groups");
   return input.y.kind === "grade" ? compareGrades(input, input.y, sample) : compareQuantity(input, input.y, sample);

@@ -1,21 +1,20 @@
-import { midranks, tQuantile, variance } from "../../numerics/index.ts";
+import { bracketedRoot, midranks, normalQuantile } from "../../numerics/index.ts";
 
-/** The chance that a record of the second group is graded above one of the first (ties count half), with its interval at 1 - level. NaN when neither group overlaps with spread. */
-export type ChanceAbove = { readonly value: number; readonly low: number; readonly high: number; readonly standardError: number; readonly degreesOfFreedom: number };
+/** The chance that a record of the second group is graded above one of the first (ties count half), with its interval at 1 - level. */
+export type ChanceAbove = { readonly value: number; readonly low: number; readonly high: number };
 
-/** Source: E. Brunner, U. Munzel (2000), Biometrical Journal 42, 17-25. At least two records in each. */
+/**
+ * U / (m n) with the interval of those chances c whose distance to it is at most z sqrt(V(c)),
+ * V(c) = c (1 - c) (1 + k (1 - c) / (2 - c) + k c / (1 + c)) / (m n), k = (m + n) / 2 - 1. Complete separation still has an interval.
+ * first, second: at least one record each. level in (0, 1). Source: R. G. Newcombe (2006), Statistics in Medicine 25, 559-573, method 5.
+ */
 export function chanceAbove(first: Float64Array, second: Float64Array, level: number): ChanceAbove {
   const [m, n] = [first.length, second.length];
-  const all = midranks(Float64Array.from([...first, ...second]));
-  const placed = (own: Float64Array, offset: number) => {
-    const inside = midranks(own);
-    return own.map((_, i) => (all[offset + i] as number) - (inside[i] as number));
-  };
-  const [a, b] = [placed(first, 0), placed(second, m)];
-  const value = b.reduce((sum, one) => sum + one, 0) / (n * m);
-  const [va, vb] = [variance(a) / (n * n) / m, variance(b) / (m * m) / n];
-  const standardError = Math.sqrt(va + vb);
-  const degreesOfFreedom = (va + vb) ** 2 / (va ** 2 / (m - 1) + vb ** 2 / (n - 1));
-  const half = standardError * tQuantile(1 - level / 2, degreesOfFreedom);
-  return { value, low: Math.max(0, value - half), high: Math.min(1, value + half), standardError, degreesOfFreedom };
+  const ranks = midranks(Float64Array.from([...first, ...second]));
+  const value = (ranks.slice(m).reduce((sum, rank) => sum + rank, 0) - (n * (n + 1)) / 2) / (m * n);
+  const z = normalQuantile(1 - level / 2);
+  const k = (m + n) / 2 - 1;
+  const off = (c: number) => (c - value) ** 2 - ((z * z * c * (1 - c)) / (m * n)) * (1 + (k * (1 - c)) / (2 - c) + (k * c) / (1 + c));
+  const inside = Math.min(1 - 1e-9, Math.max(1e-9, value));
+  return { value, low: value <= 0 ? 0 : bracketedRoot(off, 0, inside), high: value >= 1 ? 1 : bracketedRoot(off, inside, 1) };
 }

@@ -12,7 +12,7 @@ import { welchAnova } from "../methods/welch-anova.ts";
 import { refused } from "../refused.ts";
 import { moreInWords } from "../relation/more-in-words.ts";
 import { sharedClusters } from "../relation/shared-clusters.ts";
-import { directionOf, intervalInWords } from "../relation/slope-in-words.ts";
+import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
 import type { Sample } from "../sample-from-columns.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";

@@ -6,6 +6,7 @@ import { gamesHowell } from "../methods/games-howell.ts";
 import { indicatorColumns } from "../methods/group-columns.ts";
 import type { GroupMoments } from "../methods/group-moments.ts";
 import { linearFit, ones } from "../methods/linear-fit.ts";
+import { oneWayWelch } from "../methods/one-way-welch.ts";
 import { pairwiseDifferences } from "../methods/pairwise-differences.ts";
 import { welchDifference } from "../methods/welch-difference.ts";
 import { welchT } from "../methods/welch-t.ts";
@@ -33,11 +34,29 @@ function clustered(y: Float64Array, codes: Int32Array, groups: number, shared: S
   return pairs;
 }
 
+/** Above this many groups the studentized range of every pair takes too long; Bonferroni's intervals are a little wider. */
+const MOST_PAIRED = 8;
+
+/** All pairs by Welch, the level shared out among them (Bonferroni). */
+function manyPairs(moments: GroupMoments): readonly GroupDifference[] {
+  const groups = moments.counts.length;
+  const level = 0.05 / ((groups * (groups - 1)) / 2);
+  const pairs: GroupDifference[] = [];
+  for (let first = 0; first < groups; first++)
+    for (let second = first + 1; second < groups; second++) {
+      const { difference: value, standardError, degreesOfFreedom } = welchDifference(moments, second, first);
+      const half = standardError * tQuantile(1 - level / 2, degreesOfFreedom);
+      pairs.push({ first, second, value, low: value - half, high: value + half, standardError, degreesOfFreedom });
+    }
+  return pairs;
+}
+
 /** All differences of group means: by shared pieces where the table says so, by Welch for two groups, by Games and Howell for more. Every group has two records or more. */
 export function groupDifferences(y: Float64Array, codes: Int32Array, moments: GroupMoments, shared: SharedClusters | null): GroupDifferences {
   const groups = moments.counts.length;
   const together = shared ? clustered(y, codes, groups, shared) : null;
   if (shared && together) return { method: clusterRobust, because: `pieces that share a ${shared.column.replaceAll("_", " ")} are not separate evidence`, pairs: together };
+  if (groups > MOST_PAIRED) return { method: oneWayWelch, because: "there are many groups, so the level is shared out among all pairs", pairs: manyPairs(moments) };
   if (groups > 2) {
     const pairs = pairwiseDifferences(moments).map(({ difference, ...pair }) => ({ ...pair, value: difference }));
     return { method: gamesHowell, because: "there are several groups, of unequal size and spread", pairs };

@@ -35,7 +35,7 @@ export const gamesHowell: Method = {
     });
     return succeeded({
       pairs: pairs.map(({ first, second }) => `${names[first]} | ${names[second]}`), difference: pairs.map((pair) => pair.difference), gh_se: pairs.map((pair) => pair.standardError), gh_df: pairs.map((pair) => pair.degreesOfFreedom),
-      gh_p: pairs.map((pair) => pair.p), gh_low: pairs.map((pair) => pair.low), gh_high: pairs.map((pair) => pair.high), tukey_p: tukey.map((pair) => pair.p), tukey_low: tukey.map((pair) => pair.low), tukey_high: tukey.map((pair) => pair.high),
+      gh_p: pairs.map((pair) => studentizedRangeUpperTail((Math.abs(pair.difference) * Math.SQRT2) / pair.standardError, names.length, pair.degreesOfFreedom)), gh_low: pairs.map((pair) => pair.low), gh_high: pairs.map((pair) => pair.high), tukey_p: tukey.map((pair) => pair.p), tukey_low: tukey.map((pair) => pair.low), tukey_high: tukey.map((pair) => pair.high),
     });
   },
 };

@@ -5,7 +5,9 @@ export type GroupMoments = { readonly values: readonly Float64Array[]; readonly 
 
 /** The moments of y by group. codes: group of each record, 0 … groups - 1; every group has at least one record. */
 export function groupMoments(y: Float64Array, codes: Int32Array, groups: number): GroupMoments {
-  const values = Array.from({ length: groups }, (_, group) => y.filter((_, i) => codes[i] === group));
+  const lists = Array.from({ length: groups }, (): number[] => []);
+  for (const [i, code] of codes.entries()) lists[code]?.push(y[i] as number);
+  const values = lists.map((list) => Float64Array.from(list));
   return {
     values,
     counts: values.map((own) => own.length),

@@ -46,7 +46,7 @@ export function influenceMeasures(fit: LinearFit): InfluenceMeasures {
       (dfbetas[j] as Float64Array)[i] = moved / (without * Math.sqrt(row[j] as number));
     }
   }
-  const largest = studentized.reduce((most, value) => (Math.abs(value) > most ? Math.abs(value) : most), 0);
+  const largest = studentized.reduce((most, value) => (Number.isFinite(value) ? Math.max(most, Math.abs(value)) : most), 0);
   const outlierP = df > 1 ? Math.min(1, n * tTwoSided(largest, df - 1)) : Number.NaN;
   return { standardized, studentized, cooks, dffits, covarianceRatio, change, dfbetas, outlierP };
 }

@@ -1,9 +1,9 @@
-import { studentizedRangeQuantile, studentizedRangeUpperTail } from "../../numerics/index.ts";
+import { studentizedRangeQuantile } from "../../numerics/index.ts";
 import type { GroupMoments } from "./group-moments.ts";
 import { welchDifference } from "./welch-difference.ts";
 
 /** Second group less first, with the interval that holds for all pairs at once. */
-export type PairDifference = { readonly first: number; readonly second: number; readonly difference: number; readonly standardError: number; readonly degreesOfFreedom: number; readonly low: number; readonly high: number; readonly p: number };
+export type PairDifference = { readonly first: number; readonly second: number; readonly difference: number; readonly standardError: number; readonly degreesOfFreedom: number; readonly low: number; readonly high: number };
 
 /** All pairs by Games and Howell: Welch's standard error and degrees of freedom, the studentized range for the number of groups. */
 export function pairwiseDifferences(groups: GroupMoments): readonly PairDifference[] {
@@ -13,8 +13,7 @@ export function pairwiseDifferences(groups: GroupMoments): readonly PairDifferen
     for (let second = first + 1; second < k; second++) {
       const { difference, standardError, degreesOfFreedom } = welchDifference(groups, second, first);
       const half = (studentizedRangeQuantile(0.95, k, degreesOfFreedom) * standardError) / Math.SQRT2;
-      const p = studentizedRangeUpperTail((Math.abs(difference) * Math.SQRT2) / standardError, k, degreesOfFreedom);
-      pairs.push({ first, second, difference, standardError, degreesOfFreedom, low: difference - half, high: difference + half, p });
+      pairs.push({ first, second, difference, standardError, degreesOfFreedom, low: difference - half, high: difference + half });
     }
   return pairs;
 }

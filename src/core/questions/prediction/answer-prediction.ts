@@ -10,7 +10,7 @@ import { indicatorColumns } from "../methods/group-columns.ts";
 import { fitAt, linearFit, ones } from "../methods/linear-fit.ts";
 import { ordinaryLeastSquares } from "../methods/ordinary-least-squares.ts";
 import { refused } from "../refused.ts";
-import { intervalInWords } from "../relation/slope-in-words.ts";
+import { intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
 import { shownEstimate } from "../shown-estimate.ts";

@@ -12,25 +12,32 @@ import { refused } from "../refused.ts";
 import { carryingPiece } from "./carrying-piece.ts";
 import { flattenedSlope } from "./flattened-slope.ts";
 import { groupsBehindSlopes } from "./groups-behind-slope.ts";
-import { recordCautions, shapeChecks } from "./relation-checks.ts";
+import { relationByMethod } from "./relation-by-method.ts";
+import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
-import { relationDesign } from "./relation-design.ts";
+import { MOST_GROUPS, relationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { groupSentence, relationSentence } from "./relation-sentence.ts";
+import { shapeChecks } from "./shape-checks.ts";
 import { sharedClusters } from "./shared-clusters.ts";
-import { slopeWithout } from "./slope-in-words.ts";
+import { slopeWithout } from "./slope-clause.ts";
 import type { SlopeInterval } from "./slope-interval.ts";
 import { halfWidth, slopeInterval } from "./slope-interval.ts";
 import { spreadCheck } from "./spread-check.ts";
 
 const METHODS = ["ols", "ols-multiple", "robust-se", "cluster-robust", "ancova", "power-law"];
+const ALONE = ["theil-sen", "deming", "york", "pearson", "spearman", "kendall"];
 const LEAST_SHARE = 0.02;
 
 /** What stands in the way of any fit, as a refusal. */
 function lacking(input: RelationInput, design: RelationDesign): Finding | null {
   const have = design.sample.rows.length;
-  if (input.by !== null && !METHODS.includes(input.by)) return refused("out-of-domain", { name: input.by, needed: `one of the methods ${METHODS.join(", ")}` });
+  if (input.by !== null && !METHODS.includes(input.by)) {
+    if (!ALONE.includes(input.by)) return refused("out-of-domain", { name: input.by, needed: `one of the methods ${[...METHODS, ...ALONE].join(", ")}` });
+    if (have > 0) return relationByMethod(input, design, input.by);
+  }
   if (have === 0) return refused("no-records", { table: input.table.name });
+  if (design.tooManyGroups) return refused("out-of-domain", { name: columnInWords(design.tooManyGroups), needed: `a label with at most ${MOST_GROUPS} groups` });
   if (design.groups && design.groups.names.length < 2) return refused("one-group", { column: columnInWords(design.groups.column), group: design.groups.names[0] ?? "none" });
   const need = Math.max(3, design.columns.length + 1);
   if (have < need) return refused("too-few-records", { have, need });
@@ -118,7 +125,7 @@ export function answerRelation(input: RelationInput): Finding {
   const corrected = correctedSlopes(input, design, slopes);
   const carrying = influenceFound(input, design, fit);
   const own = groupSlopes(input, design);
-  const cautions: Caution[] = [...shape.cautions, ...corrected.cautions, ...carrying.cautions, ...recordCautions(input, design)];
+  const cautions: Caution[] = [...shape.cautions, ...corrected.cautions, ...carrying.cautions, ...relationCautions(input, design)];
   const checks: Check[] = [...shape.checks, ...carrying.checks, ...corrected.checks];
   const behind: Estimate[] = [];
   for (const one of groups) {

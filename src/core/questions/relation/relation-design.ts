@@ -19,9 +19,14 @@ export type RelationDesign = {
   readonly slopes: readonly number[];
   /** Groups whose constants stand first, with the label they come from. */
   readonly groups: (SampleGroups & { readonly column: LabelColumn | GradeColumn }) | null;
+  /** A label with more groups than can each have a constant; the design then has one constant only and must be refused. */
+  readonly tooManyGroups: LabelColumn | GradeColumn | null;
   /** What turns each slope into its shown unit, and that unit. */
   readonly shown: readonly { readonly factor: number; readonly unit: string }[];
 };
+
+/** More constants than this leave nothing to tell and cost the square in time. */
+export const MOST_GROUPS = 100;
 
 const isGrouping = (column: Column): column is LabelColumn | GradeColumn => column.kind === "label" || column.kind === "grade";
 
@@ -34,8 +39,9 @@ export function relationDesign(input: RelationInput): RelationDesign {
   const into = (values: ArrayLike<number>) => (input.powerLaw ? sampled(values, sample).map(Math.log) : sampled(values, sample));
   const grouped = labels.map((column) => ({ column, ...sampleGroups(column, sample) }));
   const first = grouped[0];
-  const constants = first ? indicatorColumns(first.codes, first.names.length) : [ones(sample.rows.length)];
-  const further = grouped.slice(1).flatMap((group) => indicatorColumns(group.codes, group.names.length).slice(1));
+  const tooMany = grouped.find((group) => group.names.length > MOST_GROUPS);
+  const constants = first && !tooMany ? indicatorColumns(first.codes, first.names.length) : [ones(sample.rows.length)];
+  const further = (tooMany ? [] : grouped.slice(1)).flatMap((group) => indicatorColumns(group.codes, group.names.length).slice(1));
   const besides = covariates.flatMap((column) => {
     const values = numericValues(column);
     return values ? [sampled(values, sample)] : [];
@@ -49,6 +55,7 @@ export function relationDesign(input: RelationInput): RelationDesign {
     columns: [...before, ...x],
     slopes: x.map((_, at) => before.length + at),
     groups: first ?? null,
+    tooManyGroups: tooMany?.column ?? null,
     shown: input.x.map((column) =>
       input.powerLaw ? { factor: 1, unit: "1" } : { factor: scaleFactor(column.unit) / scaleFactor(input.y.unit), unit: quotientUnit(input.y.unit, column.unit) },
     ),

@@ -10,7 +10,7 @@ import { welchDifference } from "../methods/welch-difference.ts";
 import { welchT } from "../methods/welch-t.ts";
 import { refused } from "../refused.ts";
 import { moreInWords } from "../relation/more-in-words.ts";
-import { directionOf, intervalInWords } from "../relation/slope-in-words.ts";
+import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import { shownEstimate } from "../shown-estimate.ts";
 import { saysWord } from "./word-families.ts";

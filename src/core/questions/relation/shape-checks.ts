@@ -3,14 +3,11 @@ import { tTwoSided } from "../../numerics/index.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { influenceMeasures } from "../methods/influence-measures.ts";
 import type { LinearFit } from "../methods/linear-fit.ts";
-import { rootsOf } from "../trace-of-answer.ts";
 import { bendCheck } from "./bend-check.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 
 type Found = { readonly checks: readonly Check[]; readonly cautions: readonly Caution[] };
-const FEW = 10;
-const MANY = 5;
 
 /** A check that fails when a p lies under its limit. */
 const pCheck = (id: string, name: string, value: number, limit: number, well: string, ill: string): Check => ({ id, name, value, limit, passed: value >= limit, sentence: value >= limit ? well : ill });
@@ -24,8 +21,8 @@ export function shapeChecks(input: RelationInput, design: RelationDesign, fit: L
   const bendP = bendCheck(design.columns, first, design.y);
   const { outlierP } = influenceMeasures(fit);
   const checks = [
-    pCheck("even-spread", "even scatter", spreadP, 0.05, `The scatter is even along ${xWords}.`, `The scatter changes along ${xWords}.`),
-    pCheck("straight", "straight line", bendP, 0.01, `The records do not bend along ${xWords}.`, `The records bend along ${xWords}.`),
+    pCheck("even-spread", "even scatter", spreadP, 0.05, `The scatter is the same whatever the ${xWords}.`, `The scatter changes with the ${xWords}.`),
+    pCheck("straight", "straight line", bendP, 0.01, `The records follow a straight line as far as can be told.`, `The records bend with the ${xWords}.`),
     pCheck("far-outside", "records far outside", outlierP, 0.05, "No record lies further out than chance alone would scatter.", "One record lies further out than chance alone would scatter."),
   ];
   const cautions: Caution[] = [];
@@ -36,20 +33,4 @@ export function shapeChecks(input: RelationInput, design: RelationDesign, fit: L
   const third = input.powerLaw ? tTwoSided(((fit.coefficients[at] ?? 0) + 1 / 3) / (fit.standardErrors[at] ?? 1), fit.degreesOfFreedom) : 1;
   if (input.powerLaw) checks.push(pCheck("exponent-one-third", "exponent −1/3", third, 0.05, "The exponent agrees with −1/3, that of plates planed to one stiffness.", "The exponent is not −1/3, that of plates planed to one stiffness."));
   return { checks, cautions };
-}
-
-/** Few records, records set aside, many questions, and columns computed from one measurement. */
-export function recordCautions(input: RelationInput, design: RelationDesign): readonly Caution[] {
-  const cautions: Caution[] = [];
-  const have = design.sample.rows.length;
-  if (have < FEW) cautions.push({ code: "few-records", facts: { have, need: FEW } });
-  const count = design.sample.setAside.filter((one) => one.why !== "where").length;
-  if (count > 0) cautions.push({ code: "records-set-aside", facts: { count } });
-  if (input.asked > MANY) cautions.push({ code: "many-questions", facts: { asked: input.asked } });
-  for (const x of input.x) {
-    const own = new Set(rootsOf(x));
-    const shared = rootsOf(input.y).filter((root) => own.has(root));
-    if (shared.length > 0) cautions.push({ code: "shared-ancestor", facts: { columns: `${columnInWords(input.y)} and ${columnInWords(x)}`, ancestor: shared.map((name) => columnInWords({ name })).join(", ") } });
-  }
-  return cautions;
 }
