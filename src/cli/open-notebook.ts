@@ -1,7 +1,6 @@
 // Opens a notebook file and has it computed: what report, check, trace and share begin with.
-import { dirname } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { limits, problems } from "../core/base/index.ts";
-import type { ColumnTable } from "../core/columns/index.ts";
 import { createNotebookEngine, type NotebookEngine } from "../notebook/engine/index.ts";
 import type { CommandAnswer } from "./command.ts";
 import { problemLines } from "./problem-lines.ts";
@@ -23,16 +22,13 @@ export const missingFile = (file: string): CommandAnswer =>
   problemAnswer([{ code: "missing-file", sentence: problems["missing-file"]({ file }), file }]);
 
 /** Reading of a notebook's own files: inside its folder, never outside it. */
-const readerBeside = (notebook: string, surface: Surface) => {
-  const folder = dirname(notebook);
-  return async (path: string): Promise<Uint8Array | null> =>
-    path.split("/").slice(folder.split("/").length).includes("..") ||
-    !(folder === "." ? !path.startsWith("/") && !path.startsWith("../") : path.startsWith(`${folder}/`))
-      ? null
-      : surface.read(path);
-};
+const readerBeside =
+  (folder: string, surface: Surface) =>
+  async (path: string): Promise<Uint8Array | null> =>
+    path.startsWith("/") || path.split("/").includes("..") ? null : surface.read(join(folder, path));
 
-export type Opening = { readonly asOf: string | null; readonly tables?: ReadonlyMap<string, ColumnTable> };
+/** `placeless`: the result names the notebook without its folder, as a copy does. */
+export type Opening = { readonly asOf: string | null; readonly placeless?: true };
 
 /** A notebook, computed; or the answer that says why it cannot be. */
 export async function openNotebook(
@@ -50,14 +46,16 @@ export async function openNotebook(
     };
     return { ok: false, answer: problemAnswer([{ code: "limit", sentence: problems.limit(facts), file }]) };
   }
-  const text = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
+  const text = new TextDecoder().decode(bytes);
+  const [folder, name] = [dirname(file), basename(file)];
   const engine = createNotebookEngine({
-    readFile: readerBeside(file, surface),
+    readFile: readerBeside(folder, surface),
     schedule: setImmediate,
     version: surface.version,
-    ...opening,
+    asOf: opening.asOf,
+    ...(opening.placeless ? {} : { shownAs: file }),
   });
-  engine.update(text, file);
+  engine.update(text, name);
   await engine.settled();
   return { ok: true, engine, text };
 }

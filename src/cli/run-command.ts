@@ -36,7 +36,7 @@ function understood(command: Command, args: readonly string[]): Given & { readon
 
 function printed(answer: CommandAnswer, json: boolean): Printed {
   if (answer.json === undefined)
-    return { code: answer.code, stdout: answer.text === "" ? "" : `${answer.text}\n`, stderr: "" };
+    return { code: answer.code, stdout: answer.text === "" ? "" : `${escaped(answer.text)}\n`, stderr: "" };
   if (json) return { code: answer.code, stdout: `${escaped(JSON.stringify(answer.json, null, 2))}\n`, stderr: "" };
   return { code: answer.code, stdout: `${escaped(answer.text)}\n`, stderr: "" };
 }

@@ -1,10 +1,10 @@
 // `npm start [-- FOLDER]`: serves a workspace on this machine alone and prints one address.
 import { stat } from "node:fs/promises";
-import { basename, resolve } from "node:path";
+import { basename, dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { createNotebookEngine } from "../notebook/engine/index.ts";
 import { datedCopy } from "../notebook/share/index.ts";
-import { startServer, stopOnSignals } from "../server/index.ts";
+import { type SharedCopy, startServer, stopOnSignals } from "../server/index.ts";
 import { nodeSurface } from "./node-surface.ts";
 import { programProblems } from "./program-problems.ts";
 import { drawingOf, emptyDocument, sharingTools } from "./sharing-tools.ts";
@@ -22,11 +22,17 @@ type Wish = {
 async function shared(
   wish: Wish,
   readFile: (name: string) => Promise<Uint8Array | null>,
-): Promise<{ readonly name: string; readonly html: string }> {
+): Promise<SharedCopy> {
   const tools = await sharingTools(surface);
   if (tools === null) throw new Error(programProblems["not-built"]());
-  const engine = createNotebookEngine({ readFile, schedule: setImmediate, asOf: wish.date, version: surface.version });
-  engine.update(wish.text, wish.file);
+  const [folder, name] = [dirname(wish.file), basename(wish.file)];
+  const engine = createNotebookEngine({
+    readFile: (path) => readFile(folder === "." ? path : `${folder}/${path}`),
+    schedule: setImmediate,
+    asOf: wish.date,
+    version: surface.version,
+  });
+  engine.update(wish.text, name);
   await engine.settled();
   const { copy, problems } = await datedCopy({
     ...tools,
@@ -38,8 +44,8 @@ async function shared(
     without: wish.without,
   });
   engine.dispose();
-  if (copy === null) throw new Error(problems.map((problem) => problem.sentence).join(" "));
-  return { name: `${basename(wish.file, ".md")}-${wish.date}.html`, html: copy.html };
+  if (copy === null) return { problems };
+  return { name: `${basename(name, ".md")}-${wish.date}.html`, html: copy.html };
 }
 
 /** Starts the server over a folder. */

@@ -20,7 +20,7 @@ export const share: Command = {
     if (output === undefined || date === undefined) throw new UsageError("share needs -o FILE and --date DATE");
     const [file = "", ...more] = given.files;
     const without = [...textOptions(given, "without"), ...more];
-    const opened = await openNotebook(file, surface, { asOf: date });
+    const opened = await openNotebook(file, surface, { asOf: date, placeless: true });
     if (!opened.ok) return opened.answer;
     const tools = await sharingTools(surface);
     if (tools === null) return problemAnswer([notBuilt()]);

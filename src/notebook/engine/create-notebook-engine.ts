@@ -20,6 +20,8 @@ export type EngineOptions = {
   readonly schedule?: Schedule;
   readonly asOf: string | null;
   readonly version: string;
+  /** How results and problems name the notebook's file; without it, by its place in the workspace. */
+  readonly shownAs?: string;
   /** Joined tables in place of files: in a dated copy. */
   readonly tables?: ReadonlyMap<string, ColumnTable>;
   /** Notebooks that lead here by `use`: one of them again would be a ring. */
@@ -187,7 +189,7 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
         inputs: current,
         around,
         views,
-        path,
+        path: options.shownAs ?? path,
         asOf: options.asOf,
         version: options.version,
       }),
