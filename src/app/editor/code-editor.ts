@@ -5,6 +5,7 @@ import { setDiagnostics } from "@codemirror/lint";
 import { EditorState } from "@codemirror/state";
 import { EditorView, keymap } from "@codemirror/view";
 import type { Problem } from "../../core/base/index.ts";
+import { sentenceColours } from "./sentence-colours.ts";
 import { sentenceLanguage } from "./sentence-language.ts";
 
 export type EditorInput = {
@@ -64,6 +65,7 @@ export function codeEditor({ host, text, kind, names, label, write, save, leave 
         ]),
         autocompletion(),
         sentenceLanguage(kind, names),
+        sentenceColours(kind),
         EditorView.lineWrapping,
         EditorView.contentAttributes.of({ "aria-label": label, spellcheck: String(kind === "prose") }),
         EditorView.updateListener.of((update) => {

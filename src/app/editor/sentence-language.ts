@@ -1,4 +1,4 @@
-// Completion of names while a sentence is written. Colours come with the sentence grammar.
+// Completion of names while a sentence is written.
 import type { CompletionContext } from "@codemirror/autocomplete";
 import { EditorState, type Extension } from "@codemirror/state";
 

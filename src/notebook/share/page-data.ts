@@ -3,6 +3,7 @@
 import type { Drawing, Picture, ProseNode } from "../../core/base/index.ts";
 import type { NotebookResult } from "../engine/index.ts";
 import { markdownTree, notebookFromText } from "../language/index.ts";
+import type { MarkdownNode } from "./prose-nodes.ts";
 import { proseNodes } from "./prose-nodes.ts";
 
 /** One part in reading order, with its place in the text (offsets of an entry are those of its body). */
@@ -44,7 +45,7 @@ export function pageData({ file, text, digest, result, draw }: PageInput): PageD
         is: "prose",
         from: part.prose.from,
         to: part.prose.to,
-        prose: proseNodes(markdownTree(part.prose.text)),
+        prose: proseNodes(markdownTree(part.prose.text) as MarkdownNode),
       };
     const { name, bodyFrom, bodyTo } = part.entry;
     const picture = pictures.get(name);
