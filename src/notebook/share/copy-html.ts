@@ -21,8 +21,7 @@ const pictureIn = (view: View): Picture | undefined => {
   return view.kind === "answer" && view.finding.kind !== "refused" ? view.finding.picture : undefined;
 };
 
-function entryHtml(copy: EmbeddedCopy, name: string, looks: CopyLooks): string {
-  const entry = copy.result.entries.find((candidate) => candidate.name === name);
+function entryHtml(entry: EmbeddedCopy["result"]["entries"][number] | undefined, looks: CopyLooks): string {
   if (!entry) return "";
   const picture = pictureIn(entry.view);
   const asked = `<aside class="asked"><h2>${htmlText(entry.name)}</h2><pre>${htmlText(entry.asked)}</pre></aside>`;
@@ -30,14 +29,17 @@ function entryHtml(copy: EmbeddedCopy, name: string, looks: CopyLooks): string {
   return `<section class="entry" data-kind="${htmlText(entry.kind)}" data-entry="${htmlText(entry.name)}">\n${answer}\n${asked}\n</section>`;
 }
 
-const partsHtml = (copy: EmbeddedCopy, looks: CopyLooks): string =>
-  copy.result.parts
+/** Entries stand in the order of their parts; names alone do not tell `records tops` from `columns tops`. */
+function partsHtml({ result }: EmbeddedCopy, looks: CopyLooks): string {
+  const entries = result.entries.values();
+  return result.parts
     .map((part) =>
       part.is === "prose"
         ? `<div class="prose">${looks.renderProse(part.text)}</div>`
-        : entryHtml(copy, part.name, looks),
+        : entryHtml(entries.next().value, looks),
     )
     .join("\n");
+}
 
 const LOADS = /@import|url\(\s*["']?(?!data:|#)/i;
 

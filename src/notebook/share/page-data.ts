@@ -29,16 +29,15 @@ export type PageInput = Omit<PageData, "parts"> & { readonly draw: (picture: Pic
 
 /** The page's data for a result. `draw` makes a picture into data. */
 export function pageData({ file, text, digest, result, draw }: PageInput): PageData {
-  const pictures = new Map<string, Picture>();
-  for (const { name, view } of result.entries) {
-    const picture =
-      view.kind === "picture"
-        ? view.picture
-        : view.kind === "answer" && view.finding.kind !== "refused"
-          ? view.finding.picture
-          : undefined;
-    if (picture !== undefined) pictures.set(name, picture);
-  }
+  // By place: names alone do not tell `records tops` from `columns tops`.
+  const pictures = result.entries.map(({ view }): Picture | undefined =>
+    view.kind === "picture"
+      ? view.picture
+      : view.kind === "answer" && view.finding.kind !== "refused"
+        ? view.finding.picture
+        : undefined,
+  );
+  let at = 0;
   const parts = notebookFromText(text, file).parts.map((part): PagePart => {
     if (part.is === "prose")
       return {
@@ -48,7 +47,7 @@ export function pageData({ file, text, digest, result, draw }: PageInput): PageD
         prose: proseNodes(markdownTree(part.prose.text) as MarkdownNode),
       };
     const { name, bodyFrom, bodyTo } = part.entry;
-    const picture = pictures.get(name);
+    const picture = pictures[at++];
     return { is: "entry", from: bodyFrom, to: bodyTo, name, drawing: picture === undefined ? null : draw(picture) };
   });
   return { file, text, digest, result, parts };

@@ -10,7 +10,7 @@ export type ProseOptions = {
   readonly insideLinks?: boolean;
 };
 
-type Of<K extends ProseNode["is"]> = Extract<ProseNode, { readonly is: K }>;
+type Of<K extends ProseNode["is"]> = ProseNode & { readonly is: K };
 type Write<K extends ProseNode["is"]> = (node: Of<K>, options: ProseOptions) => string;
 
 const all = (nodes: readonly ProseNode[], options: ProseOptions): string =>

@@ -5,13 +5,13 @@ import { safeAddress } from "./safe-address.ts";
 /** What we read of a Markdown tree. */
 export type MarkdownNode = {
   readonly type: string;
-  readonly value?: string;
-  readonly url?: string;
-  readonly alt?: string | null;
-  readonly depth?: number;
-  readonly ordered?: boolean | null;
-  readonly start?: number | null;
-  readonly children?: readonly MarkdownNode[];
+  readonly value?: string | undefined;
+  readonly url?: string | undefined;
+  readonly alt?: string | null | undefined;
+  readonly depth?: number | undefined;
+  readonly ordered?: boolean | null | undefined;
+  readonly start?: number | null | undefined;
+  readonly children?: readonly MarkdownNode[] | undefined;
 };
 
 const DEEPEST = 100;

@@ -33,9 +33,8 @@ const MOST_LISTED = 50;
 const RELATIVE = 1e-9;
 
 function differences(stated: NotebookResult, recomputed: NotebookResult, texts: boolean): readonly CopyProblem[] {
-  const again = new Map(recomputed.entries.map((entry) => [entry.name, entry]));
-  const entries = stated.entries.flatMap((entry) =>
-    differenceBetween(entry, again.get(entry.name), { relative: RELATIVE, texts }).map((difference) =>
+  const entries = stated.entries.flatMap((entry, at) =>
+    differenceBetween(entry, recomputed.entries[at], { relative: RELATIVE, texts }).map((difference) =>
       copyProblem("different", {
         entry: entry.name,
         what: difference.at === "" ? "the entry" : difference.at,

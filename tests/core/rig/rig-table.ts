@@ -1,5 +1,5 @@
 // A small table of rig checks for tests, from plain lists. Values in grams; null where a cell is blank.
-import type { ColumnTable, DateColumn, QuantityColumn } from "../../../src/core/columns/index.ts";
+import type { Column, ColumnTable, DateColumn, QuantityColumn } from "../../../src/core/columns/index.ts";
 
 export type RigTable = {
   readonly table: ColumnTable;
@@ -39,7 +39,7 @@ export function rigTable(
   const table: ColumnTable = {
     name: "rig balance",
     rowCount: readings.length,
-    columns: new Map([
+    columns: new Map<string, Column>([
       ["reading", reading],
       ["reference", reference],
       ["date", date],
