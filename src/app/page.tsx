@@ -49,7 +49,8 @@ const Editor = ({ state, loadEditor }: PageProps) => {
   const data = state.shown.value;
   const part = state.editing.value === null ? undefined : data?.parts[state.editing.value];
   if (part === undefined || data === null) return null;
-  const result = part.is === "entry" ? data.result.entries.find((entry) => entry.name === part.name) : undefined;
+  const before = data.parts.slice(0, state.editing.value ?? 0).filter((each) => each.is === "entry").length;
+  const result = part.is === "entry" ? data.result.entries[before] : undefined;
   return (
     <SentenceEditor
       key={state.editing.value}

@@ -33,9 +33,16 @@ const deepestHeading = (part: PagePart, before: number): number =>
         before,
       );
 
+/** The result of each part, none for prose: entries stand in the order of their parts. */
+function resultsOfParts({ parts, result }: PageData): readonly (EntryResult | undefined)[] {
+  const entries = result.entries.values();
+  return parts.map((part) => (part.is === "entry" ? entries.next().value : undefined));
+}
+
 /** The whole notebook. */
 export const NotebookView = ({ data, writing }: { readonly data: PageData; readonly writing: Writing | null }) => {
-  const results = new Map<string, EntryResult>(data.result.entries.map((entry) => [entry.name, entry]));
+  // By place: names alone do not tell `records tops` from `columns tops`.
+  const results = resultsOfParts(data);
   let heading = 1;
   const levels = data.parts.map((part) => {
     heading = deepestHeading(part, heading);
@@ -49,7 +56,7 @@ export const NotebookView = ({ data, writing }: { readonly data: PageData; reado
         const editor = writing?.part === place ? writing.editor : null;
         const edit = writing === null ? null : () => writing.edit(place);
         if (part.is === "prose") return editor ?? <ProsePart key={place} part={part} edit={edit} />;
-        const result = results.get(part.name);
+        const result = results[place];
         if (result === undefined) return null;
         return (
           <EntryView
