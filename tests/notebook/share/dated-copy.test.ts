@@ -63,6 +63,7 @@ const compute = async (copy: EmbeddedCopy): Promise<NotebookResult> =>
       new Map(copy.tables.map((table) => [table.name, columnTableFromEmbedded(table)])),
     )
   ).result;
+const { readerScript, readerStyle, renderView } = looks;
 const shared = async (without: readonly string[] = [], path = "tops.md") => {
   const { result, tables } = await computed(notebookText, path);
   return datedCopy({
@@ -84,7 +85,8 @@ const tools = {
   digest,
   compute,
   version: "0.1.0",
-  rebuild: async (copy: EmbeddedCopy) => (await copyFromEmbedded(copy, copyLooks({ ...looks, document }), digest)).html,
+  rebuild: async (copy: EmbeddedCopy) =>
+    (await copyFromEmbedded(copy, copyLooks({ readerScript, readerStyle, renderView, document }), digest)).html,
 };
 
 it("makes a copy that verifies from its own bytes, with the answers in it", async () => {

@@ -64,6 +64,9 @@ it("refuses a page that shows something else than its data, under a right digest
   const stated = shown.replace("0".repeat(64), await digest(bytesOf(shown)));
   const verification = await verified(bytesOf(stated));
   expect(verification.problems.map((problem) => problem.code)).toEqual(["differs-from-rebuilt"]);
+  expect(verification.problems[0]?.facts.line).toBe(
+    1 + good.html.split("\n").findIndex((line) => line.includes("<p>Thickness falls")),
+  );
 });
 
 it("says when another version made it, and then compares the numbers only", async () => {
