@@ -84,10 +84,10 @@ function unpack(cache: string, home: string): void {
   const read = (file: string) => brotliDecompressSync(readFileSync(join(packed, file)));
   writeFileSync(join(folder, "browser"), read("chromium.br"), { mode: 0o755 });
   for (const tar of ["swiftshader", "fonts", "al2023"]) untar(read(`${tar}.tar.br`), folder);
+  const fonts = `<dir>${join(home, "fonts")}</dir><cachedir>${join(home, "font-cache")}</cachedir>`;
   writeFileSync(
     join(folder, "fonts.conf"),
-    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>` +
-      `<dir prefix="relative">fonts</dir><cachedir prefix="relative">font-cache</cachedir></fontconfig>`,
+    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>${fonts}</fontconfig>`,
   );
   try {
     renameSync(folder, home);
