@@ -1,5 +1,7 @@
 // One entry's answer as text for people: the sentence first, then why.
 import type { Answer, Finding } from "../core/base/index.ts";
+import { setAsideInWords } from "../core/questions/index.ts";
+import { unitForDisplay } from "../core/units/index.ts";
 import type { EntryResult } from "../notebook/engine/index.ts";
 
 const verdicts = { kept: "Kept", broken: "Broken", "cannot-tell": "Can't tell yet" } as const;
@@ -12,7 +14,7 @@ function why(answer: Answer): readonly string[] {
     `Records: ${used.length} take part${
       setAside.length > 0
         ? `, ${setAside.length} set aside (${setAside
-            .map((each) => `${each.row.piece}: ${each.why}`)
+            .map((each) => `${each.row.piece}: ${setAsideInWords(each.why)}`)
             .slice(0, 12)
             .join("; ")}${setAside.length > 12 ? "; …" : ""})`
         : ""
@@ -40,11 +42,13 @@ export function entryText(entry: EntryResult): string {
   if (entry.finding) return under([entry.asked.trim(), findingText(entry.finding), ...own]);
   if (view.kind === "amount") return under([`${view.formula} = ${view.amount}`, ...own]);
   if (view.kind === "slider")
-    return under([`stands at ${view.value} ${view.unit}, from ${view.from} to ${view.to}`, ...own]);
+    return under([`stands at ${view.value} ${unitForDisplay(view.unit)}, from ${view.from} to ${view.to}`, ...own]);
   if (view.kind === "picture") return under([view.picture.description, ...own]);
   if (entry.table) {
     const { rowCount, columns, leftOut, notes } = entry.table;
-    const named = columns.map((column) => `${column.name}${column.unit === "1" ? "" : ` (${column.unit})`}`).join(", ");
+    const named = columns
+      .map((column) => `${column.name}${column.unit === "1" ? "" : ` (${unitForDisplay(column.unit)})`}`)
+      .join(", ");
     return under([
       `${rowCount} records: ${named}`,
       ...leftOut.map((each) => `left out: ${each.piece}, ${each.why}`),

@@ -19,10 +19,7 @@ type Wish = {
 };
 
 /** The dated copy that the page asks for, made as the `share` command makes it. */
-async function shared(
-  wish: Wish,
-  readFile: (name: string) => Promise<Uint8Array | null>,
-): Promise<SharedCopy> {
+async function shared(wish: Wish, readFile: (name: string) => Promise<Uint8Array | null>): Promise<SharedCopy> {
   const tools = await sharingTools(surface);
   if (tools === null) throw new Error(programProblems["not-built"]());
   const [folder, name] = [dirname(wish.file), basename(wish.file)];

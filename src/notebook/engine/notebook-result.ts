@@ -2,6 +2,7 @@
 import { type Problem, problem } from "../../core/base/index.ts";
 import { type Entry, type Notebook, placeInFile } from "../language/index.ts";
 import type { CellPlan, Inputs, LocalProblem } from "./cell.ts";
+import type { EntryPart } from "./entry-kind.ts";
 import type { EntryResult, NotebookResult } from "./entry-result.ts";
 import type { NotebookPlan, PlannedEntry } from "./notebook-plan.ts";
 import type { PartCache } from "./part-cache.ts";
@@ -51,15 +52,24 @@ function problemsOf(
   ]);
 }
 
+/** What the entry shows; a fault of ours while showing it is that entry's alone. */
+function partOf({ entry, key, kind }: PlannedEntry, computing: Computing): EntryPart | "fault" | null {
+  if (!kind) return null;
+  const seen = `${entry.body}\u0000${computing.around.tables.join(" ")}`;
+  try {
+    return computing.views(key, seen, computing.inputs, (inputs) => kind.view(entry, key, inputs, computing.around));
+  } catch {
+    return "fault";
+  }
+}
+
 function entryResult(planned: PlannedEntry, computing: Computing): EntryResult {
-  const { entry, key, kind } = planned;
-  const problems = problemsOf(planned, computing.inputs, (id) => computing.plan.cells.get(id), computing.path);
-  const part = kind
-    ? computing.views(key, `${entry.body}\u0000${computing.around.tables.join(" ")}`, computing.inputs, (inputs) =>
-        kind.view(entry, key, inputs, computing.around),
-      )
-    : null;
-  const { view = { kind: "problem", problems } as const, ...rest } = part ?? {};
+  const { entry, key } = planned;
+  const found = problemsOf(planned, computing.inputs, (id) => computing.plan.cells.get(id), computing.path);
+  const part = partOf(planned, computing);
+  const fault: LocalProblem = { code: "defect", facts: { id: `view of ${key}` }, span: null };
+  const problems = part === "fault" ? [...found, placed(fault, entry, 0, computing.path)] : found;
+  const { view = { kind: "problem", problems } as const, ...rest } = part === "fault" || part === null ? {} : part;
   return { name: entry.name, kind: entry.kind, line: entry.line, asked: entry.body, ...rest, problems, view };
 }
 

@@ -9,7 +9,7 @@ export function viewValue(entry: Entry, _key: string, inputs: Inputs): EntryPart
   const amount = inputs.get(cells.amount(entry.name));
   if (!amount.ok) return null;
   const { value, words } = amountResult(amount.value);
-  const formula = entry.body.trim();
+  const formula = entry.body.trim().replace(/\s+/g, " ");
   return {
     value,
     view: {
