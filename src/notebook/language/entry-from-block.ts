@@ -39,7 +39,7 @@ export function entryFromBlock(text: string, file: string, block: FencedBlock, t
   if (named && kind !== "columns" && taken.has(name)) problems.push(problem("name-taken", { name }, namePlace));
   if (kind !== "columns") taken.add(name);
   if (!block.closed) problems.push(problem("unclosed-fence", { name }, kindPlace));
-  const entry = { name, named, kind, line: block.line, bodyLine: block.line + 1, bodyFrom: block.bodyFrom, bodyTo: block.bodyTo, body };
+  const entry = { name, named, kind, line: block.line, bodyLine: block.bodyLine, bodyFrom: block.bodyFrom, bodyTo: block.bodyTo, body };
   if (!isEntryKindId(kind)) {
     problems.push(problem("unknown-entry-kind", { name: kind }, kindPlace, fence.suggestion ?? undefined));
     return { ...entry, syntax: null, problems };

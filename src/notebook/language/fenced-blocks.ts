@@ -7,7 +7,9 @@ export type FencedBlock = {
   readonly to: number;
   readonly bodyFrom: number;
   readonly bodyTo: number;
+  /** Line of the fence and of the body's first line, from 1; the same where the file ends with the fence. */
   readonly line: number;
+  readonly bodyLine: number;
   /** What stands behind the opening fence. */
   readonly info: string;
   readonly infoFrom: number;
@@ -29,7 +31,7 @@ export function fencedBlocks(text: string, start: number): readonly FencedBlock[
     if (node.type !== "code") return [];
     const first = start + (node.position?.start.offset ?? 0);
     const to = start + (node.position?.end.offset ?? 0);
-    const opening = /^(`{3,}|~{3,})([^\r\n]*)(\r\n|\n|\r|$)/.exec(text.slice(first, to))
+    const opening = /^(`{3,}|~{3,})([^\r\n]*)(\r\n|\n|\r|$)/.exec(text.slice(first, to));
     if (!opening) return [];
     for (; counted < first; counted++) if (text.charCodeAt(counted) === 10) line++;
     const [head = "", fence = "", info = ""] = opening;
@@ -39,6 +41,6 @@ export function fencedBlocks(text: string, start: number): readonly FencedBlock[
     const closed = lastBreak + 1 >= bodyFrom && lastBreak >= first && lastLine.length >= fence.length && lastLine === (fence[0] ?? "`").repeat(lastLine.length);
     const bodyEnd = closed ? lastBreak + 1 : to;
     const bodyTo = closed && bodyEnd > bodyFrom ? bodyEnd - (text.slice(bodyEnd - 2, bodyEnd) === "\r\n" && bodyEnd - 2 >= bodyFrom ? 2 : 1) : bodyEnd;
-    return [{ from: first, to, bodyFrom, bodyTo, line, info: info.trim(), infoFrom: first + fence.length + (info.length - info.trimStart().length), fence, closed }];
+    return [{ from: first, to, bodyFrom, bodyTo, line, info: info.trim(), infoFrom: first + fence.length + (info.length - info.trimStart().length), fence, closed, bodyLine: /[\r\n]$/.test(head) ? line + 1 : line }];
   });
 }

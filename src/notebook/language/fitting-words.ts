@@ -1,49 +1,66 @@
-// What may come next after the beginning of a sentence: each candidate is tried, and kept if the grammar takes it there.
-import { type EntryKindId } from "./entry-syntax.ts";
+// What may come next after the beginning of a sentence. The beginning is parsed once; where it ends, the parser is asked which of all
+// the tokens it could take.
+import { ExternalTokenizer } from "@lezer/lr";
+import type { EntryKindId } from "./entry-syntax.ts";
 import { phrases } from "./phrases.ts";
-import { sentenceTree } from "./sentence-parser.ts";
+import { sentenceParser } from "./sentence-parser.ts";
+import { readSentenceToken, sentenceTokens, tokenNumber } from "./sentence-tokens.ts";
 
-/** What may follow: words of the sentences, and kinds of thing in words ("a name", "a unit"). */
+/** What may follow: words of the sentences, and kinds of thing in words ("a number", "a unit"). */
 export type Fitting = { readonly words: readonly string[]; readonly things: readonly string[] };
 
 const NOTHING: Fitting = { words: [], things: [] };
-const LONGEST = 2000;
-/** One example of each kind of thing that is not a word, and the node it has to become. */
-const THINGS: readonly (readonly [said: string, text: string, nodes: readonly string[]])[] = [
-  ["a column or a formula", "x", ["Name"]],
-  ["the name of an entry", "x", ["EntryName"]],
-  ["the name of a method", "x", ["MethodName"]],
-  ["a label", "x", ["Label"]],
-  ["the name of a piece", "x", ["Piece"]],
-  ["a file", "x.csv", ["File"]],
-  ["a number", "1", ["Number"]],
-  ["a unit", "mm", ["Unit"]],
-  ["text in quotes", '"x"', ["Text"]],
-  ["a date as year-month-day", "2024-05-02", ["StatedDate"]],
-  ["a word", "x", ["LexiconWord"]],
-  ["a colon", ":", [":"]],
-  ["an equals sign", "=", ["Equal"]],
-  ["a closing bracket", ")", [")"]],
-  ["an operator", "*", ["Times"]],
-];
+const LONGEST = 20_000;
+/** A letter of no sentence: the parser stops before it. */
+const STOP = "\u0001";
 
-function takes(kind: EntryKindId, before: string, text: string, rest: string, nodes: readonly string[]): boolean {
-  const whole = `${before}${text}${rest}`;
-  const tree = sentenceTree(kind, whole);
-  if (!nodes.includes(tree.resolveInner(before.length, 1).name)) return false;
-  let clean = true;
-  tree.iterate({ enter: ({ type, from, to }) => { if (type.isError && (from < before.length + text.length || to > from) && from < whole.length) clean = false; } });
-  return clean;
-}
+/** Kinds of thing that are not words, by their token. */
+const THINGS: readonly (readonly [said: string, token: string])[] = [
+  ["a name", "Name"],
+  ["the name of an entry", "EntryName"],
+  ["the name of a method", "MethodName"],
+  ["a label", "Label"],
+  ["the name of a piece", "Piece"],
+  ["a file", "File"],
+  ["a number", "Number"],
+  ["a unit", "Unit"],
+  ["text in quotes", "Text"],
+  ["a date as year-month-day", "StatedDate"],
+  ["a word", "LexiconWord"],
+];
+/** Marks, each tried: the tokenizer is not asked where only marks fit. */
+const MARKS: readonly (readonly [said: string, mark: string, node: string])[] = [
+  ["a colon", ":", ":"],
+  ["an equals sign", "=", "Equal"],
+  ["a closing bracket", ")", ")"],
+  ["an operator", "*", "Times"],
+];
 
 /** What fits after `before`, the beginning of a body or of one line. */
 export function fittingWords(kind: EntryKindId, before: string): Fitting {
   if (before.length > LONGEST) return NOTHING;
   const start = before === "" || /\s$/.test(before) ? before : `${before} `;
-  const terms = new Map<string, { terms: string[]; rest: string }>();
-  for (const { term, words } of phrases) terms.set(words, { terms: [...(terms.get(words)?.terms ?? []), term], rest: words === "word" ? ' "x" ' : " x " });
+  let tokens: ReadonlySet<string> | null = null;
+  const asking = new ExternalTokenizer(
+    (input, stack) => {
+      if (input.pos < start.length) return readSentenceToken(input, stack);
+      const all = [...phrases.map(({ term }) => term), ...THINGS.map(([, token]) => token)];
+      tokens ??= new Set(all.filter((token) => stack.canShift(tokenNumber(token))));
+    },
+    { contextual: true },
+  );
+  sentenceParser(kind).configure({ tokenizers: [{ from: sentenceTokens, to: asking }] }).parse(`${start}${STOP}`);
+  const taken: ReadonlySet<string> = tokens ?? new Set<string>();
+  const marks = MARKS.filter(([, mark, node]) => {
+    const found = sentenceParser(kind).parse(`${start}${mark}`).resolveInner(start.length, 1);
+    return found.name === node && found.parent?.type.isError !== true && found.prevSibling?.type.isError !== true;
+  });
+  const formula = taken.has("Name") && taken.has("Number");
   return {
-    words: [...terms].filter(([words, { terms: nodes, rest }]) => takes(kind, start, words, rest, nodes) || (rest !== ' "x" ' && takes(kind, start, words, " ", nodes))).map(([words]) => words),
-    things: THINGS.filter(([, text, nodes]) => takes(kind, start, text, "", nodes)).map(([said]) => said),
+    words: [...new Set(phrases.filter(({ term }) => taken.has(term)).map(({ words }) => words))],
+    things: [
+      ...THINGS.filter(([, token]) => taken.has(token)).map(([said, token]) => (token === "Name" && formula ? "a column or a formula" : said)),
+      ...marks.map(([said]) => said),
+    ],
   };
 }

@@ -54,7 +54,7 @@ export function notebookFromText(text: string, file: string): Notebook {
     prose(block.from);
     parts.push({ is: "entry", entry });
     entries.push(entry);
-    at = block.to;
+    at = block.to + (/^\r?\n/.exec(text.slice(block.to, block.to + 2))?.[0].length ?? 0);
   }
   prose(text.length);
   const title = typeof front.frontMatter.title === "string" ? front.frontMatter.title : "";

@@ -11,7 +11,9 @@ export type Phrase = {
   readonly before?: RegExp;
 };
 
-const OPERAND_FOLLOWS = /^\s+(?!(?:against|across|beside|is|stays|and|or|rises|falls)\b)[\p{L}\p{N}_`("-]/u;
+const OPERAND = /^\s*[\p{L}\p{N}_`("“.−-]/u;
+/** At the start of a sentence a column could stand too: it is the column if a sentence goes on behind it. */
+const OPERAND_FOLLOWS = /^\s+(?!(?:against|across|beside|word|is|and|or|stays|has)(?![\p{L}\p{N}_]))[\p{L}\p{N}_`("“.−-]/u;
 
 /** Every phrase. Of two with one spelling, the first that can stand at a place is taken. */
 export const phrases: readonly Phrase[] = [
@@ -70,8 +72,8 @@ export const phrases: readonly Phrase[] = [
   { term: "JoinAnd", words: "and" },
   { term: "And", words: "and" },
   { term: "Or", words: "or" },
-  { term: "Not", words: "not", before: OPERAND_FOLLOWS },
-  { term: "If", words: "if", before: OPERAND_FOLLOWS },
+  { term: "Not", words: "not", before: OPERAND },
+  { term: "If", words: "if", before: OPERAND },
   { term: "Then", words: "then" },
   { term: "Else", words: "else" },
   { term: "Missing", words: "missing" },

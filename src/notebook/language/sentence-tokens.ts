@@ -9,6 +9,9 @@ import { showsInUnit, unitAt, unitLikeAt } from "./unit-at.ts";
 const termOf: Readonly<Record<string, number>> = terms;
 const term = (name: string): number => termOf[name] ?? -1;
 
+/** The number of a token by its name in the grammar; -1 if there is none. */
+export const tokenNumber = term;
+
 /** Words that make `mean of X` a value over a group. */
 const groupFunctionNames: ReadonlySet<string> = new Set(groupFunctions.map(({ id }) => id));
 
@@ -90,54 +93,53 @@ function unitLength(text: string, stack: Stack): number {
   return known > 0 ? known : keywordAt(text, stack) === null ? unitLikeAt(here) : 0;
 }
 
+/** Reads one token where the input stands, or none. */
+export function readSentenceToken(input: InputStream, stack: Stack): void {
+  const { next } = input;
+  if (next < 0 || next === 32 || next === 10 || next === 13 || next === 9) return;
+  const wide = shapes.find((shape) => stack.canShift(shape.term));
+  const near = ahead(input, NEAR);
+  const take = (name: number, length: number): void => {
+    input.advance(length);
+    input.acceptToken(name);
+  };
+  const label = labelAt(near, stack);
+  if (label > 0) return take(term("Label"), label);
+  if (wide !== undefined) {
+    const length = wide.length(ahead(input, FAR));
+    if (length > 0) return take(wide.term, length);
+  }
+  if (stack.canShift(term("Unit"))) {
+    const length = unitLength(near, stack);
+    if (length > 0) return take(term("Unit"), length);
+  }
+  if (next === 34 || next === 0x201c) {
+    const text = TEXT.exec(ahead(input, FAR))?.[0];
+    if (text !== undefined) take(term("Text"), text.length);
+    return;
+  }
+  if (next === 96) {
+    const name = BACKQUOTED.exec(ahead(input, 600))?.[0];
+    if (name !== undefined) take(term("Name"), name.length);
+    return;
+  }
+  if ((next >= 48 && next <= 57) || next === 46) {
+    const date = DATE.exec(near)?.[0];
+    if (date !== undefined) return take(term("Date"), date.length);
+    const fraction = FRACTION.exec(near)?.[0];
+    if (fraction !== undefined && unitAt(line(near.slice(fraction.length)).trimStart()) > 0) return take(term("Number"), fraction.length);
+    const number = NUMBER.exec(near)?.[0];
+    if (number !== undefined) take(term("Number"), number.length);
+    return;
+  }
+  if (!isWordStart(next)) return;
+  const keyword = keywordAt(near, stack);
+  if (keyword !== null) return take(keyword.term, keyword.length);
+  const word = WORD.exec(near)?.[0];
+  if (word === undefined) return;
+  if (stack.canShift(term("GroupName")) && groupFunctionNames.has(word) && /^\s+of\s/.test(near.slice(word.length))) return take(term("GroupName"), word.length);
+  take(term("Name"), word.length < NEAR ? word.length : (WORD.exec(ahead(input, FAR))?.[0].length ?? word.length));
+}
+
 /** The tokens of sentences that need more than their first letter to be told apart. */
-export const sentenceTokens = new ExternalTokenizer(
-  (input, stack) => {
-    const { next } = input;
-    if (next < 0 || next === 32 || next === 10 || next === 13 || next === 9) return;
-    const accept = (name: number, length: number) => input.acceptToken(name, length);
-    const wide = shapes.find((shape) => stack.canShift(shape.term));
-    const near = ahead(input, NEAR);
-    const take = (name: number, length: number): void => {
-      input.advance(length);
-      accept(name, 0);
-    };
-    const label = labelAt(near, stack);
-    if (label > 0) return take(term("Label"), label);
-    if (wide !== undefined) {
-      const length = wide.length(ahead(input, FAR));
-      if (length > 0) return take(wide.term, length);
-    }
-    if (stack.canShift(term("Unit"))) {
-      const length = unitLength(near, stack);
-      if (length > 0) return take(term("Unit"), length);
-    }
-    if (next === 34 || next === 0x201c) {
-      const text = TEXT.exec(ahead(input, FAR))?.[0];
-      if (text !== undefined) take(term("Text"), text.length);
-      return;
-    }
-    if (next === 96) {
-      const name = BACKQUOTED.exec(ahead(input, 600))?.[0];
-      if (name !== undefined) take(term("Name"), name.length);
-      return;
-    }
-    if ((next >= 48 && next <= 57) || next === 46) {
-      const date = DATE.exec(near)?.[0];
-      if (date !== undefined) return take(term("Date"), date.length);
-      const fraction = FRACTION.exec(near)?.[0];
-      if (fraction !== undefined && unitAt(line(near.slice(fraction.length)).trimStart()) > 0) return take(term("Number"), fraction.length);
-      const number = NUMBER.exec(near)?.[0];
-      if (number !== undefined) take(term("Number"), number.length);
-      return;
-    }
-    if (!isWordStart(next)) return;
-    const keyword = keywordAt(near, stack);
-    if (keyword !== null) return take(keyword.term, keyword.length);
-    const word = WORD.exec(near)?.[0];
-    if (word === undefined) return;
-    if (stack.canShift(term("GroupName")) && groupFunctionNames.has(word) && /^\s+of\s/.test(near.slice(word.length))) return take(term("GroupName"), word.length);
-    take(term("Name"), word.length < NEAR ? word.length : (WORD.exec(ahead(input, FAR))?.[0].length ?? word.length));
-  },
-  { contextual: true },
-);
+export const sentenceTokens = new ExternalTokenizer(readSentenceToken, { contextual: true });

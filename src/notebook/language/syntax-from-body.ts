@@ -3,6 +3,7 @@ import type { SyntaxNode } from "@lezer/common";
 import { limits } from "../../core/base/index.ts";
 import { entryForms } from "./entry-forms.ts";
 import type { EntryKindId, EntrySyntax } from "./entry-syntax.ts";
+import { nestingOf } from "./nesting-of.ts";
 import { logicalLines } from "./logical-lines.ts";
 import { sentenceTree } from "./sentence-parser.ts";
 import { syntaxFromFormula } from "./syntax-from-formula.ts";
@@ -24,6 +25,12 @@ function each<T>(kind: EntryKindId, body: string, problems: SyntaxProblem[], rea
 }
 
 function one<T>(kind: EntryKindId, text: string, base: number, problems: SyntaxProblem[], read: Line<T>): T | null {
+  const { depth, at } = nestingOf(text);
+  const { value: deepest, words } = limits.formulaDepth;
+  if (depth > deepest) {
+    problems.push({ code: "limit", span: { from: base + at, to: base + at + 1 }, facts: { what: words, limit: `${deepest}`, found: `${depth}` } });
+    return null;
+  }
   const tree = sentenceTree(kind, text);
   const wrong = firstSyntaxProblem(kind, text, base, tree, problems.length < 20);
   if (wrong) {

@@ -11,6 +11,8 @@ const OPERATORS: ReadonlyMap<string, readonly [BinaryOperator, number]> = new Ma
   ["Less", ["<", 4]], ["LessEqual", ["<=", 4]], ["More", [">", 4]], ["MoreEqual", [">=", 4]],
   ["Plus", ["+", 5]], ["Minus", ["-", 5]], ["Times", ["*", 6]], ["Divide", ["/", 6]], ["Power", ["^", 8]],
 ]);
+/** Signs before signs and powers of powers add to the brackets, which are counted before anything is parsed. */
+const DEEPEST = limits.formulaDepth.value * 4;
 const NOT_BINDS = 3;
 const MINUS_BINDS = 7;
 
@@ -20,7 +22,7 @@ const missingAt = (reading: SyntaxReading, node: { readonly from: number; readon
 type Walk = { readonly reading: SyntaxReading; readonly nodes: readonly SyntaxNode[]; at: number; depth: number };
 
 function tooDeep(walk: Walk): boolean {
-  if (walk.depth <= limits.formulaDepth.value) return false;
+  if (walk.depth <= DEEPEST) return false;
   const node = walk.nodes[walk.at];
   const { reading } = walk;
   if (!reading.problems.some(({ code }) => code === "limit"))
