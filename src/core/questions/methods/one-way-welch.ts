@@ -13,7 +13,10 @@ const known = (value: number): number | null => (Number.isFinite(value) ? value 
 
 /** Analysis of variance of the distances from each group's centre: do the spreads differ? Source: Levene (1960), Brown and Forsythe (1974). */
 export function spreadTest(groups: GroupMoments, centreOf: (values: Float64Array) => number): { F: number; p: number } {
-  const distances = groups.values.map((own) => own.map((value) => Math.abs(value - centreOf(own))));
+  const distances = groups.values.map((own) => {
+    const centre = centreOf(own);
+    return own.map((value) => Math.abs(value - centre));
+  });
   const codes = Int32Array.from(groups.values.flatMap((own, g) => Array.from(own, () => g)));
   return oneWayAnova(groupMoments(Float64Array.from(distances.flatMap((own) => [...own])), codes, groups.counts.length));
 }
