@@ -52,7 +52,7 @@ function printBinary(root: Binary): string {
 export function printExpression(node: Expression): string {
   switch (node.kind) {
     case "number": return `${node.value}${node.uncertainty === undefined ? "" : ` ± ${node.uncertainty}`}${node.unit === null ? "" : ` ${node.unit}`}`;
-    case "text": return `"${node.value}"`;
+    case "text": return `"${node.value.replace(/["\\]/g, "\\$&")}"`;
     case "date": return node.value;
     case "name": return printName(node.name);
     case "call": return `${node.name}(${node.arguments.map(printExpression).join(", ")})`;

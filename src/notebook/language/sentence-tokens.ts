@@ -88,6 +88,7 @@ function labelAt(text: string, stack: Stack): number {
 /** Length of the unit after a number, or after `in`. */
 function unitLength(text: string, stack: Stack): number {
   const here = line(text);
+  if (/^in\s+at\s+least\b/.test(text)) return 0;
   if (showsInUnit(here) && stack.canShift(term("ShowIn"))) return 0;
   const known = unitAt(here);
   return known > 0 ? known : keywordAt(text, stack) === null ? unitLikeAt(here) : 0;

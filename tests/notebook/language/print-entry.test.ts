@@ -13,7 +13,7 @@ const { expression } = fc.letrec<{ expression: Expression }>((tie) => ({
     { depthSize: "small", withCrossShrink: true },
     name.map((each): Expression => ({ ...at, kind: "name", name: each })),
     number,
-    fc.constantFrom<Expression>({ ...at, kind: "text", value: "balance" }, { ...at, kind: "date", value: "2024-05-02" }, { ...at, kind: "missing" }),
+    fc.constantFrom<Expression>({ ...at, kind: "text", value: "balance" }, { ...at, kind: "text", value: 'a "b" \\ c' }, { ...at, kind: "date", value: "2024-05-02" }, { ...at, kind: "missing" }),
     fc.record({ operator: fc.constantFrom("+", "-", "*", "/", "^", "=", "!=", "<", "<=", ">", ">=", "and", "or" as const), left: tie("expression"), right: tie("expression") }).map((parts) => ({ ...at, kind: "binary", operatorSpan: at, ...parts }) as Expression),
     fc.record({ operator: fc.constantFrom("-", "not" as const), operand: tie("expression") }).map((parts) => ({ ...at, kind: "unary", ...parts }) as Expression),
     fc.record({ arguments: fc.array(tie("expression"), { maxLength: 3 }) }).map((parts) => ({ ...at, kind: "call", name: "sqrt", nameSpan: at, ...parts }) as Expression),
