@@ -5,9 +5,11 @@ import { type Entry, type Notebook, notebookFromText } from "../language/index.t
 import { type Cell, type CellPlan, type Computed, failed, type Inputs } from "./cell.ts";
 import { cells } from "./cells.ts";
 import type { NotebookResult } from "./entry-result.ts";
+import { gridCells } from "./grid-cells.ts";
 import { knownNeeds, type NotebookPlan, notebookPlan } from "./notebook-plan.ts";
 import { notebookResult } from "./notebook-result.ts";
 import { partCache } from "./part-cache.ts";
+import { planCache } from "./plan-cache.ts";
 import { type ReactiveGraph, reactiveGraph, type Schedule } from "./reactive-graph.ts";
 import { resolvedPath } from "./resolved-path.ts";
 import { entryKeys, type Surroundings, surroundingsOf } from "./surroundings.ts";
@@ -66,6 +68,8 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
     },
   });
   const views = partCache();
+  const grid = gridCells();
+  const planned = planCache();
   const dialStands = new Map<string, number>();
   const generations = new Map<string, number>();
   let everything = 0;
@@ -85,6 +89,8 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
       asOf: options.asOf,
       generation: (file) => everything + (generations.get(file) ?? 0),
       otherTables,
+      gridCells: grid,
+      changes: JSON.stringify([path, everything, ...generations]),
     });
   }
 
@@ -130,7 +136,7 @@ export function createNotebookEngine(options: EngineOptions): NotebookEngine {
   function replan(): void {
     keys = entryKeys(notebook);
     around = surroundings();
-    plan = notebookPlan(notebook, keys, around);
+    plan = notebookPlan(notebook, keys, around, planned);
     for (const id of [...defined.keys()]) {
       if (plan.cells.has(id)) continue;
       graph.remove(id);

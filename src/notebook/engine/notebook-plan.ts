@@ -6,6 +6,7 @@ import { entryKinds } from "./entries/entry-kinds.ts";
 import { runLexicon } from "./entries/lexicon/run-lexicon.ts";
 import type { EntryKind, EntryPlan } from "./entry-kind.ts";
 import { ledgerPlan } from "./ledger-plans.ts";
+import type { PlanCache } from "./plan-cache.ts";
 import { ringsAmong, wayRound } from "./rings-among.ts";
 import type { Surroundings } from "./surroundings.ts";
 
@@ -83,7 +84,12 @@ function withoutRings(all: Map<string, CellPlan>): void {
 }
 
 /** The plan of a notebook in given surroundings. */
-export function notebookPlan(notebook: Notebook, keys: ReadonlyMap<Entry, string>, around: Surroundings): NotebookPlan {
+export function notebookPlan(
+  notebook: Notebook,
+  keys: ReadonlyMap<Entry, string>,
+  around: Surroundings,
+  planOf: PlanCache,
+): NotebookPlan {
   const entries = takenNames(
     notebook.entries.map((entry): PlannedEntry => {
       const [kind, key] = [kindOf(entry), keys.get(entry) ?? entry.name];
@@ -91,7 +97,7 @@ export function notebookPlan(notebook: Notebook, keys: ReadonlyMap<Entry, string
         entry,
         key,
         kind,
-        plan: kind ? kind.check(entry, key, around) : { cells: [], problems: [], shows: null },
+        plan: kind ? planOf(kind, entry, key, around) : { cells: [], problems: [], shows: null },
       };
     }),
   );

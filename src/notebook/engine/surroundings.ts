@@ -3,6 +3,7 @@ import type { ColumnTable } from "../../core/columns/index.ts";
 import type { Entry, Notebook } from "../language/index.ts";
 import type { Cell, CellAmount } from "./cell.ts";
 import { cells } from "./cells.ts";
+import type { GridCells } from "./grid-cells.ts";
 
 export type Surroundings = {
   /** Record tables by name, in file order. */
@@ -25,6 +26,9 @@ export type Surroundings = {
   /** Tables that are given instead of files: in a dated copy. */
   readonly given: ReadonlyMap<string, ColumnTable> | null;
   readonly asOf: string | null;
+  readonly gridCells: GridCells;
+  /** Says when the notebook's place or a file has changed: other text, other plans. */
+  readonly changes: string;
   /** The tables of another notebook, for `use`; null where that would go round in a ring. */
   readonly otherTables: (path: string) => Promise<ReadonlyMap<string, ColumnTable> | null> | null;
 };
@@ -49,7 +53,7 @@ export const tableOfColumns = (entry: Entry, tables: readonly string[]): string 
 
 type Outside = Pick<
   Surroundings,
-  "pathOf" | "readFile" | "generation" | "dialStands" | "given" | "asOf" | "otherTables"
+  "pathOf" | "readFile" | "generation" | "dialStands" | "given" | "asOf" | "otherTables" | "gridCells" | "changes"
 >;
 
 /** The surroundings of every entry of a notebook. */

@@ -19,5 +19,5 @@ export function viewColumns(entry: Entry, _key: string, inputs: Inputs, around: 
   });
   if (columns.length === 0) return null;
   const whole = columns.reduce((all, column) => withColumn(all, column), table.value);
-  return { table: tableInShort(whole, columns), view: tableView(whole, columns, name) };
+  return { table: tableInShort(whole, columns), view: tableView(whole, columns, name, around.gridCells) };
 }

@@ -2,13 +2,17 @@ import type { Entry } from "../../../language/index.ts";
 import type { Inputs } from "../../cell.ts";
 import { cells } from "../../cells.ts";
 import type { EntryPart } from "../../entry-kind.ts";
+import type { Surroundings } from "../../surroundings.ts";
 import { tableInShort, tableView } from "../../table-view.ts";
 
 /** The columns that were fetched. */
-export function viewUse(entry: Entry, _key: string, inputs: Inputs): EntryPart | null {
+export function viewUse(entry: Entry, _key: string, inputs: Inputs, around: Surroundings): EntryPart | null {
   if (entry.syntax?.kind !== "use") return null;
   const table = inputs.get(cells.table(entry.name));
   if (!table.ok) return null;
   const columns = entry.syntax.names.flatMap((name) => table.value.columns.get(name.name) ?? []);
-  return { table: tableInShort(table.value, columns), view: tableView(table.value, columns, entry.name) };
+  return {
+    table: tableInShort(table.value, columns),
+    view: tableView(table.value, columns, entry.name, around.gridCells),
+  };
 }
