@@ -3,6 +3,7 @@
 import type { CodeEditor, EditorInput } from "./editor/code-editor.ts";
 import { SentenceEditor } from "./editor/sentence-editor.tsx";
 import type { PageState } from "./state/page-state.ts";
+import { resultsByPart } from "./state/results-by-part.ts";
 import { ConflictView } from "./views/conflict-view.tsx";
 import { ContentsView } from "./views/contents-view.tsx";
 import { NotebookView } from "./views/notebook-view.tsx";
@@ -49,8 +50,7 @@ const Editor = ({ state, loadEditor }: PageProps) => {
   const data = state.shown.value;
   const part = state.editing.value === null ? undefined : data?.parts[state.editing.value];
   if (part === undefined || data === null) return null;
-  const before = data.parts.slice(0, state.editing.value ?? 0).filter((each) => each.is === "entry").length;
-  const result = part.is === "entry" ? data.result.entries[before] : undefined;
+  const result = resultsByPart(data)[state.editing.value ?? -1];
   return (
     <SentenceEditor
       key={state.editing.value}

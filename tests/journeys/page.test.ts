@@ -41,6 +41,7 @@ beforeAll(async () => {
     env: { ...process.env, ...found.env } as Record<string, string>,
   });
   page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
+  page.setDefaultTimeout(10_000);
   page.on("console", (message) => {
     if (message.type() === "error") violations.push(message.text());
   });
@@ -56,6 +57,9 @@ afterAll(async () => {
 });
 
 const notebook = () => readFileSync(join(folder, "stiffer-tops.md"), "utf8");
+/** The editor once it has taken over from the plain field. */
+const written = (name: string) =>
+  page.getByRole("textbox", { name: `Text of ${name}` }).and(page.locator("[contenteditable]"));
 const entry = (name: string) =>
   page.locator("section").filter({ has: page.getByRole("heading", { name: new RegExp(`${name}$`) }) });
 
@@ -89,8 +93,7 @@ it("changes the answer while the sentence is written, and the file when it is sa
   const within = entry("within-species");
   const first = await within.locator(".sentence").textContent();
   await within.getByRole("button", { name: /^Write within-species/ }).click();
-  const text = page.getByRole("textbox", { name: "Text of within-species" });
-  await text.last().fill("final_thickness against density");
+  await written("within-species").fill("final_thickness against density");
   await page.waitForFunction(
     ([old]) => ![...document.querySelectorAll(".sentence")].some((each) => each.textContent === old),
     [first],
@@ -112,16 +115,13 @@ it("changes the answer while the sentence is written, and the file when it is sa
 it("says under the sentence what is not understood, while all other answers stand", async () => {
   const within = entry("within-species");
   await within.getByRole("button", { name: /^Write within-species/ }).click();
-  await page
-    .getByRole("textbox", { name: "Text of within-species" })
-    .last()
-    .fill("final_thicknes against stiffness_along");
+  await written("within-species").fill("final_thicknes against stiffness_along");
   await within
     .getByText(/no column/)
     .first()
     .waitFor();
   expect(await entry("all-tops").locator(".sentence").textContent()).toMatch(/mm/);
-  await page.keyboard.press("Escape");
+  await within.getByRole("button", { name: "Leave as it was" }).click();
   await within.locator(".sentence").waitFor();
 });
 

@@ -14,7 +14,6 @@ export type EntryViewProps = {
   /** Stands in place of the note while the entry is being written. */
   readonly editor: ComponentChildren;
   readonly returning: boolean;
-  readonly id: string;
   /** Level of its heading, one below the prose heading above it. */
   readonly level: number;
 };
@@ -31,12 +30,12 @@ const WIDTH: { readonly [K in View["kind"]]: "beside" | "full" | "line" } = {
 };
 
 /** An entry of the notebook. */
-export const EntryView = ({ result, drawing, edit, turn, editor, returning, id, level }: EntryViewProps) => {
+export const EntryView = ({ result, drawing, edit, turn, editor, returning, level }: EntryViewProps) => {
   const { view, kind, name } = result;
   const Heading = `h${level}` as "h2";
   return (
-    <section class="entry-view" data-kind={kind} data-width={WIDTH[view.kind]} aria-labelledby={id}>
-      <Heading id={id}>
+    <section class="entry-view" data-kind={kind} data-width={WIDTH[view.kind]}>
+      <Heading>
         <span>{kind}</span> {name.startsWith(`${kind}-`) ? name.slice(kind.length + 1) : name}
       </Heading>
       {editor ?? <AskedNote name={name} text={result.asked.trim()} edit={edit} returning={returning} />}

@@ -1,7 +1,7 @@
 // The notebook, top to bottom: its title, then prose and entries in the order of the file.
 import type { ComponentChildren } from "preact";
-import type { EntryResult } from "../../notebook/engine/index.ts";
 import type { PageData, PagePart } from "../../notebook/share/index.ts";
+import { resultsByPart } from "../state/results-by-part.ts";
 import { EntryView } from "./entry-view.tsx";
 import { ProblemView } from "./problem-view.tsx";
 import { ProseView } from "./prose-view.tsx";
@@ -33,16 +33,10 @@ const deepestHeading = (part: PagePart, before: number): number =>
         before,
       );
 
-/** The result of each part, none for prose: entries stand in the order of their parts. */
-function resultsOfParts({ parts, result }: PageData): readonly (EntryResult | undefined)[] {
-  const entries = result.entries.values();
-  return parts.map((part) => (part.is === "entry" ? entries.next().value : undefined));
-}
-
 /** The whole notebook. */
 export const NotebookView = ({ data, writing }: { readonly data: PageData; readonly writing: Writing | null }) => {
   // By place: names alone do not tell `records tops` from `columns tops`.
-  const results = resultsOfParts(data);
+  const results = resultsByPart(data);
   let heading = 1;
   const levels = data.parts.map((part) => {
     heading = deepestHeading(part, heading);
@@ -67,7 +61,6 @@ export const NotebookView = ({ data, writing }: { readonly data: PageData; reado
             turn={writing?.turn ?? null}
             editor={editor}
             returning={writing?.left === place}
-            id={`entry-${place}`}
             level={levels[place] ?? 2}
           />
         );
