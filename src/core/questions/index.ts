@@ -47,4 +47,4 @@ export { answerWord } from "./words/answer-word.ts";
 export type { WordsInput } from "./words/answer-words.ts";
 export { answerWords } from "./words/answer-words.ts";
 export { fisherExact } from "./words/fisher-exact.ts";
-export { wilsonInterval } from "./words/wilson-interval.ts";
+export { wilsonInterval } from "./methods/proportion-interval.ts";

@@ -1,7 +1,6 @@
 export * from "./judge-rule.ts";
 export * from "./judgement.ts";
 export * from "./methods/equivalence.ts";
-export * from "./methods/proportion-interval.ts";
 export * from "./records-to-settle.ts";
 export * from "./resolved-rule.ts";
 export * from "./stated-before.ts";

@@ -1,6 +1,5 @@
 import type { Method } from "../base/index.ts";
 import { equivalence } from "./methods/equivalence.ts";
-import { proportionInterval } from "./methods/proportion-interval.ts";
 
 /** The methods by which rules are judged, in the order shown. */
-export const verdictMethods: readonly Method[] = [proportionInterval, equivalence];
+export const verdictMethods: readonly Method[] = [equivalence];

@@ -1,26 +1,111 @@
-import type { Method } from "../../base/index.ts";
-import { declined, succeeded } from "../../base/index.ts";
-import { betaQuantile } from "../../numerics/index.ts";
-import { wilsonInterval } from "../words/wilson-interval.ts";
-import { sources } from "./sources.ts";
+import { declined, type Method, type Outcome, succeeded } from "../../base/index.ts";
+import { betaQuantile, normalQuantile } from "../../numerics/index.ts";
 
-const list = (value: unknown): readonly number[] => (Array.isArray(value) ? value.map(Number) : typeof value === "number" ? [value] : []);
+export type ProportionInterval = { readonly estimate: number; readonly low: number; readonly high: number };
 
-/** Share of n that is k, with the intervals of Wilson, of Clopper and Pearson (exact), and of Jeffreys. */
-export const proportionInterval: Method = {
-  id: "proportion-interval", name: "Interval of a share", answers: "words", needs: {},
-  inputs: { k: { kind: "quantities", meaning: "how many hold" }, n: { kind: "quantities", meaning: "of how many, one or more" } },
-  fields: { estimate: { meaning: "k over n" }, wilson_low: { meaning: "Wilson, lower" }, wilson_high: { meaning: "upper" }, clopper_pearson_low: { meaning: "exact, lower" }, clopper_pearson_high: { meaning: "upper" }, jeffreys_low: { meaning: "Jeffreys, lower" }, jeffreys_high: { meaning: "upper" } },
-  source: sources.wilson,
+/**
+ * Wilson's score interval for how often a rule held: held `k` of `n` times.
+ *
+ *   centre = (p + z²/2n) / (1 + z²/n),   half-width = z sqrt(p(1 − p)/n + z²/4n²) / (1 + z²/n),   p = k/n
+ *
+ * `k` whole, 0 ≤ k ≤ n; `n` ≥ 1; `level` between 0 and 1. Both ends lie in [0, 1]. Without continuity correction.
+ * Source: Wilson (1927), J. Am. Stat. Assoc. 22, 209–212; recommended for small n by Brown, Cai and DasGupta (2001), Stat. Sci. 16.
+ */
+export function wilsonInterval(k: number, n: number, level: number): ProportionInterval {
+  const z = normalQuantile(0.5 + level / 2);
+  const p = k / n;
+  const stretch = 1 + (z * z) / n;
+  const centre = (p + (z * z) / (2 * n)) / stretch;
+  const half = (z * Math.sqrt((p * (1 - p)) / n + (z * z) / (4 * n * n))) / stretch;
+  return { estimate: p, low: k === 0 ? 0 : centre - half, high: k === n ? 1 : centre + half };
+}
+
+/**
+ * The exact interval of Clopper and Pearson: quantiles of beta distributions; never covers less than `level`.
+ * Same arguments as `wilsonInterval`. Source: Clopper and Pearson (1934), Biometrika 26, 404–413.
+ */
+export function clopperPearsonInterval(k: number, n: number, level: number): ProportionInterval {
+  const tail = (1 - level) / 2;
+  return {
+    estimate: k / n,
+    low: k === 0 ? 0 : betaQuantile(tail, k, n - k + 1),
+    high: k === n ? 1 : betaQuantile(1 - tail, k + 1, n - k),
+  };
+}
+
+/** The interval of Jeffreys' prior, 0 at k = 0 and 1 at k = n. Source: Brown, Cai and DasGupta (2001), Stat. Sci. 16, 101–133. */
+export function jeffreysInterval(k: number, n: number, level: number): ProportionInterval {
+  const tail = (1 - level) / 2;
+  return {
+    estimate: k / n,
+    low: k === 0 ? 0 : betaQuantile(tail, k + 0.5, n - k + 0.5),
+    high: k === n ? 1 : betaQuantile(1 - tail, k + 0.5, n - k + 0.5),
+  };
+}
+
+type Counts = { readonly k: readonly number[]; readonly n: readonly number[]; readonly level: number };
+
+/** Takes one `k` and `n` or a list of each. */
+function counts(k: unknown, n: unknown, level: unknown): Outcome<Counts> {
+  const list = (value: unknown) =>
+    typeof value === "number" ? [value] : [...((value ?? []) as ArrayLike<number> & Iterable<number>)];
+  const ks = list(k);
+  const ns = list(n);
+  const wanted = typeof level === "number" ? level : 0.95;
+  if (ks.length === 0 || ks.length !== ns.length)
+    return declined("out-of-domain", { name: "k", needed: "one count of successes for each number of trials" });
+  for (let i = 0; i < ks.length; i++) {
+    const held = ks[i] ?? Number.NaN;
+    const tried = ns[i] ?? Number.NaN;
+    if (!(tried >= 1) || !Number.isInteger(tried))
+      return declined("too-few-records", { have: Number.isFinite(tried) ? tried : 0, need: 1 });
+    if (!(held >= 0 && held <= tried) || !Number.isInteger(held))
+      return declined("out-of-domain", { name: "k", needed: "a whole number from 0 to n" });
+  }
+  if (!(wanted > 0 && wanted < 1))
+    return declined("out-of-domain", { name: "level", needed: "a number between 0 and 1" });
+  return succeeded({ k: ks, n: ns, level: wanted });
+}
+
+export const proportionInterval = {
+  id: "proportion-interval",
+  name: "How often a rule held, with its interval",
+  answers: "verdict",
+  needs: { rows: 1 },
+  inputs: {
+    k: { kind: "number", meaning: "times it held; a number or a list" },
+    n: { kind: "number", meaning: "times it was tried; a number or a list" },
+    level: { kind: "number", optional: true, meaning: "level of the interval, 0.95 unless given" },
+  },
+  fields: {
+    estimate: { meaning: "share held" },
+    wilson_low: { meaning: "lower end, Wilson" },
+    wilson_high: { meaning: "upper end, Wilson" },
+    clopper_pearson_low: { meaning: "lower end, exact" },
+    clopper_pearson_high: { meaning: "upper end, exact" },
+    jeffreys_low: { meaning: "lower end, Jeffreys" },
+    jeffreys_high: { meaning: "upper end, Jeffreys" },
+  },
+  source: {
+    citation: "Wilson (1927), J. Am. Stat. Assoc. 22, 209–212; Brown, Cai and DasGupta (2001), Stat. Sci. 16, 101–133",
+    basis: "published",
+  },
   run: (inputs) => {
-    const [k, n] = [list(inputs.k), list(inputs.n)];
-    if (k.length === 0 || k.length !== n.length || n.some((one) => !(one >= 1))) return declined("too-few-records", { have: 0, need: 1 });
-    if (k.some((one, i) => !(one >= 0 && one <= (n[i] as number)))) return declined("out-of-domain", { name: "k", needed: "a count from zero to n" });
-    const each = (of: (k: number, n: number) => number) => k.map((one, i) => of(one, n[i] as number));
+    const given = counts(inputs.k, inputs.n, inputs.level);
+    if (!given.ok) return given;
+    const { k, n, level } = given.value;
+    const each = (interval: typeof wilsonInterval, end: keyof ProportionInterval) => {
+      const values = k.map((held, i) => interval(held, n[i] ?? 1, level)[end]);
+      return typeof inputs.k === "number" ? values[0] : values;
+    };
     return succeeded({
-      estimate: each((a, b) => a / b), wilson_low: each((a, b) => wilsonInterval(a, b).low), wilson_high: each((a, b) => wilsonInterval(a, b).high),
-      clopper_pearson_low: each((a, b) => (a === 0 ? 0 : betaQuantile(0.025, a, b - a + 1))), clopper_pearson_high: each((a, b) => (a === b ? 1 : betaQuantile(0.975, a + 1, b - a))),
-      jeffreys_low: each((a, b) => (a === 0 ? 0 : betaQuantile(0.025, a + 0.5, b - a + 0.5))), jeffreys_high: each((a, b) => (a === b ? 1 : betaQuantile(0.975, a + 0.5, b - a + 0.5))),
+      estimate: each(wilsonInterval, "estimate"),
+      wilson_low: each(wilsonInterval, "low"),
+      wilson_high: each(wilsonInterval, "high"),
+      clopper_pearson_low: each(clopperPearsonInterval, "low"),
+      clopper_pearson_high: each(clopperPearsonInterval, "high"),
+      jeffreys_low: each(jeffreysInterval, "low"),
+      jeffreys_high: each(jeffreysInterval, "high"),
     });
   },
-};
+} as const satisfies Method;

@@ -8,7 +8,7 @@ import { refused } from "../refused.ts";
 import { sampleFromColumns } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
 import { fisherExact } from "./fisher-exact.ts";
-import { wilsonInterval } from "./wilson-interval.ts";
+import { wilsonInterval } from "../methods/proportion-interval.ts";
 import { saysWord, wordFamilies } from "./word-families.ts";
 
 /** `words of NOTES across G`; lexicon: family -> its words. */
@@ -31,7 +31,10 @@ export function answerWords({ table, notes, across, lexicon, mask, asked }: Word
   for (const [family, words] of families) {
     const said = texts.map((text) => saysWord(text, words));
     const hits = groups.names.map((_, g) => said.filter((yes, i) => yes && groups.codes[i] === g).length);
-    for (const [g, name] of groups.names.entries()) estimate.push({ name: `notes that say ${family} in ${name}`, value: (hits[g] ?? 0) / (groups.counts[g] ?? 1), ...wilsonInterval(hits[g] ?? 0, groups.counts[g] ?? 1), level: 0.95, unit: "1" });
+    for (const [g, name] of groups.names.entries()) {
+      const share = wilsonInterval(hits[g] ?? 0, groups.counts[g] ?? 1, 0.95);
+      estimate.push({ name: `notes that say ${family} in ${name}`, value: share.estimate, low: share.low, high: share.high, level: 0.95, unit: "1" });
+    }
     for (let a = 0; a < hits.length; a++)
       for (let b = a + 1; b < hits.length; b++) {
         const [ka, na, kb, nb] = [hits[a] ?? 0, groups.counts[a] ?? 1, hits[b] ?? 0, groups.counts[b] ?? 1];

@@ -1,7 +1,7 @@
 // "when CONDITION, expect CONDITION [in at least N of M]": how often it held, against the share claimed or against how often it holds anyway.
 import { declined, type Estimate, type SetAside, succeeded } from "../../base/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
-import { wilsonInterval } from "../methods/proportion-interval.ts";
+import { wilsonInterval } from "../../questions/index.ts";
 import type { ResolvedRule } from "../resolved-rule.ts";
 import type { RuleInput } from "./rule-input.ts";
 import { judgedInterval } from "./signed-interval.ts";

@@ -2,7 +2,7 @@
 import { declined, type Estimate, succeeded } from "../../base/index.ts";
 import { amountInWords, scaleFactor } from "../../units/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
-import { wilsonInterval } from "../methods/proportion-interval.ts";
+import { wilsonInterval } from "../../questions/index.ts";
 import type { ResolvedRule } from "../resolved-rule.ts";
 import { comparedRows } from "./compared-rows.ts";
 import type { RuleInput } from "./rule-input.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { proportionInterval, wilsonInterval } from "../../../../src/core/verdicts/index.ts";
+import { proportionInterval, wilsonInterval } from "../../../../src/core/questions/methods/proportion-interval.ts";
 import { closeTo } from "../../../support/close-to.ts";
 
 // R 4.2.2, stats::qbeta and the formula; the source stands in the file.
