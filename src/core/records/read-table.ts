@@ -1,0 +1,77 @@
+// From the bytes of a file to tables of typed cells. Nothing is guessed silently and nothing disappears.
+import { limits } from "../base/index.ts";
+import { tableLayout } from "./layout/table-layout.ts";
+import type { ReadOptions } from "./read-options.ts";
+import type { ReadResult, ReadWarning, RecordSetAside, RecordTable } from "./read-result.ts";
+import { delimiterVote } from "./source/delimiter-vote.ts";
+import { hasForeignSignature, isNotText } from "./source/is-not-text.ts";
+import { plainRecords } from "./source/plain-records.ts";
+import type { RawRecord } from "./source/raw-record.ts";
+import { sourceText } from "./source/source-text.ts";
+import { splitRecords } from "./source/split-records.ts";
+import { withoutOuterPipes } from "./source/without-outer-pipes.ts";
+import { tableFromLayout } from "./table-from-layout.ts";
+
+const SEPARATOR_LINE = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i;
+
+/** The file's name without folders and without its ending. */
+function stemOf(file: string): string {
+  const name = file.slice(Math.max(file.lastIndexOf("/"), file.lastIndexOf("\\")) + 1);
+  const dot = name.lastIndexOf(".");
+  return dot > 0 ? name.slice(0, dot) : name;
+}
+
+/** The records of the text with their numbers in the file, and the delimiter that parted them. */
+function recordsFromText(text: string, given: string | undefined): { records: RawRecord[]; delimiter: string; separatorLine: boolean } {
+  const line = SEPARATOR_LINE.exec(text.slice(0, 8));
+  const rest = line ? text.slice(line[0].length) : text;
+  const voted = given !== undefined && given.length === 1 ? given : (line?.[1] ?? delimiterVote(rest));
+  const delimiter = voted ?? "\u0000none";
+  const split = voted === null ? splitRecords(rest, "\ue000") : (plainRecords(rest, delimiter) ?? splitRecords(rest, delimiter));
+  const records = delimiter === "|" ? withoutOuterPipes(split) : split;
+  return { records: line ? records.map((record) => ({ ...record, record: record.record + 1 })) : records, delimiter, separatorLine: line !== null };
+}
+
+/** What is over a stated limit, null if nothing is. */
+function overLimit(records: readonly RawRecord[]): string | null {
+  if (records.length > limits.rows.value) return "too-many-rows";
+  let cells = 0;
+  for (const { fields } of records) {
+    cells += fields.length;
+    if (fields.length > limits.columns.value) return "too-many-columns";
+    for (const field of fields) if (field.length > limits.cellCharacters.value) return "cell-too-long";
+  }
+  return cells > limits.cells.value ? "too-many-cells" : null;
+}
+
+/**
+ * How a file of records was read: its tables, the records set aside, the warnings. `bytes`: the file as it lay on the disk;
+ * `file`: its name, which names the tables; `options`: what the maker answered. A file that is no table, or is over a stated
+ * limit, has no tables and one warning that says so. Time grows with the size of the file.
+ */
+export function readTable(bytes: Uint8Array, file: string, options: ReadOptions = {}): ReadResult {
+  const head = { file, ...(Object.keys(options).length > 0 ? { options } : {}) };
+  const refused = (code: string): ReadResult => ({ ...head, tables: [], setAside: [], warnings: [{ code }] });
+  if (bytes.length > limits.tableBytes.value) return refused("file-too-large");
+  if (hasForeignSignature(bytes)) return refused("not-a-table");
+  const source = sourceText(bytes, options.encoding);
+  if (isNotText(source.text)) return refused("not-a-table");
+  const warnings: ReadWarning[] = source.guessed ? [{ code: "encoding-guessed" }] : [];
+  if (source.text.trim() === "") return { ...head, tables: [], setAside: [], warnings: [...warnings, { code: "empty-file" }] };
+
+  const { records, delimiter, separatorLine } = recordsFromText(source.text, options.delimiter);
+  const over = overLimit(records);
+  if (over) return refused(over);
+  const layout = tableLayout(records, delimiter === "|");
+  const setAside: RecordSetAside[] = [...(separatorLine ? [{ record: 1, code: "sep-line" }] : []), ...layout.setAside];
+  const stem = stemOf(file);
+  const tables: RecordTable[] = layout.tables.map((one, at) => {
+    const { table, warnings: own } = tableFromLayout(one, at === 0 ? stem : `${stem} ${at + 1}`, options);
+    if (!one.header) warnings.push({ code: "no-header" });
+    if (one.rows.length === 0) warnings.push({ code: "no-rows" });
+    warnings.push(...own.map((warning) => (at === 0 ? warning : { table: at + 1, ...warning })));
+    return table;
+  });
+  if (tables.length === 0) warnings.push({ code: "empty-file" });
+  return { ...head, tables, setAside, warnings };
+}

@@ -1,0 +1,149 @@
+// What a quantity cell says before its column has decided on the decimal mark and the unit.
+import type { Atom, DecimalMark, Numeral } from "./atom.ts";
+import { atomVotes } from "./atom.ts";
+import { isLikeDate } from "./date-parts.ts";
+import { importUnit } from "./import-unit.ts";
+import { readAtom, withPlainDigits } from "./read-atom.ts";
+import { withoutMarks } from "./value-marks.ts";
+
+export type QuantityDraft = {
+  readonly form: "plain" | "uncertain" | "digits" | "range";
+  readonly first: Atom;
+  readonly second: Atom | null;
+  /** Digits in brackets, which count in the last place of `first`. */
+  readonly digits: string;
+  readonly unit: string | null;
+  /** The uncertainty is followed by % and nothing says yet whether that is its unit. */
+  readonly percent: boolean;
+  /** Codes of marks: below-limit, approximate and so on. */
+  readonly marks: readonly string[];
+};
+/** A draft, or the code of what hinders it. `fits` is false for what looks like a number and is none. */
+export type DraftOrCode = QuantityDraft | { readonly form: "none"; readonly code: string };
+
+const INCHES = new Set(['"', "″", "”", "''", "in", "in.", "inch", "inches", "′′"]);
+const COMPOUNDS: readonly { readonly major: readonly string[]; readonly minor: ReadonlySet<string>; readonly factor: number; readonly unit: string }[] = [
+  { major: ["'", "′", "’", "feet", "foot", "ft.", "ft"], minor: INCHES, factor: 12, unit: "[in_i]" },
+  { major: ["lbs", "lb"], minor: new Set(["oz"]), factor: 16, unit: "[oz_av]" },
+  { major: ["°"], minor: new Set(["'", "′", "’"]), factor: 1, unit: "deg" },
+];
+const UNCERTAIN = ["±", "+/-", "+-", "give or take"];
+const RANGES = ["–", "-", "…", "...", " to "];
+const LONGEST = 120;
+
+const skipSpaces = (text: string, at: number) => {
+  let next = at;
+  while (/\s/.test(text[next] ?? "x")) next++;
+  return next;
+};
+
+/** Feet and inches, pounds and ounces, degrees and minutes. */
+function compound(text: string): QuantityDraft | null {
+  const first = readAtom(text, 0);
+  if (!first) return null;
+  const at = skipSpaces(text, first.end);
+  for (const { major, minor, factor, unit } of COMPOUNDS) {
+    const spelled = major.find((spelling) => text.startsWith(spelling, at));
+    if (spelled === undefined || (spelled === "'" && text[at + 1] === "'")) continue;
+    const second = readAtom(text, skipSpaces(text, at + spelled.length));
+    if (!second || !minor.has(text.slice(second.end).trim())) continue;
+    const atom: Atom = unit === "deg" ? { shape: "sum", major: second.atom, minor: first.atom, factor: 1 / 60 } : { shape: "sum", major: first.atom, minor: second.atom, factor };
+    return { form: "plain", first: atom, second: null, digits: "", unit, percent: false, marks: [] };
+  }
+  return null;
+}
+
+/** Unit of a piece of text: undefined where it is none, null where nothing stands. `'` is feet, or minutes of arc under an angle. */
+function unitOf(written: string, columnUnit: string | null): string | null | undefined {
+  const text = written.trim();
+  if (text === "") return null;
+  if (text === "'" || text === "′" || text === "’") return columnUnit === "deg" || columnUnit === "'" ? "'" : "[ft_i]";
+  return importUnit(text) ?? undefined;
+}
+
+/** The units of two parts as one: the one that is written; undefined where they are two different ones. */
+const oneUnit = (a: string | null, b: string | null): string | null | undefined => (a === null ? b : b === null || a === b ? a : undefined);
+
+const none = (code: string): DraftOrCode => ({ form: "none", code });
+const looksLikeUnit = (rest: string) => /^[\p{L}°%{[][\p{L}\p{N}°%./^*·²³{}[\]_]*$/u.test(rest);
+const lackOf = (rest: string) => none(looksLikeUnit(rest.trim()) ? "unknown-unit" : "unreadable-number");
+
+/** Number, unit, separator, number, unit. */
+function pair(text: string, first: Atom, rest: string, at: number, separator: string, form: "uncertain" | "range", columnUnit: string | null): DraftOrCode | null {
+  const before = unitOf(rest.slice(0, at), columnUnit);
+  if (before === undefined) return form === "range" ? null : lackOf(rest.slice(0, at));
+  const tail = rest.slice(at + separator.length).trimStart();
+  const second = readAtom(tail, 0);
+  if (!second) return form === "range" ? null : none("unreadable-number");
+  const after = unitOf(tail.slice(second.end), columnUnit);
+  if (after === undefined) return lackOf(tail.slice(second.end));
+  const percent = form === "uncertain" && after === "%" && before !== "%";
+  const unit = percent ? before : oneUnit(before, after);
+  if (unit === undefined) return none("unreadable-number");
+  return { form, first, second: second.atom, digits: "", unit, percent, marks: [] };
+}
+
+/** Everything after the first number. */
+function afterFirst(text: string, first: Atom, end: number, columnUnit: string | null): DraftOrCode {
+  const rest = text.slice(end);
+  for (const separator of UNCERTAIN) {
+    const at = rest.indexOf(separator);
+    if (at >= 0) return pair(text, first, rest, at, separator, "uncertain", columnUnit) ?? none("unreadable-number");
+  }
+  const digits = first.shape === "numeral" && first.exponent === 0 ? /^\((\d{1,6})\)/.exec(rest) : null;
+  if (digits) {
+    const unit = unitOf(rest.slice(digits[0].length), columnUnit);
+    return unit === undefined ? lackOf(rest.slice(digits[0].length)) : { form: "digits", first, second: null, digits: digits[1] ?? "", unit, percent: false, marks: [] };
+  }
+  const unit = unitOf(rest, columnUnit);
+  if (unit !== undefined) return { form: "plain", first, second: null, digits: "", unit, percent: false, marks: [] };
+  for (const separator of RANGES) {
+    const at = rest.indexOf(separator);
+    const found = at >= 0 ? pair(text, first, rest, at, separator, "range", columnUnit) : null;
+    if (found) return found;
+  }
+  return lackOf(rest);
+}
+
+/** "(2.31 ± 0.02) mm" with the bracket opened: the unit after it belongs to both. */
+function opened(text: string): string | null {
+  const close = text.indexOf(")");
+  const inner = text.slice(1, close);
+  return text.startsWith("(") && close > 0 && UNCERTAIN.some((separator) => inner.includes(separator)) ? `${inner} ${text.slice(close + 1)}` : null;
+}
+
+function draftOfPlain(text: string, columnUnit: string | null): DraftOrCode {
+  const whole = compound(text);
+  if (whole) return whole;
+  const first = readAtom(text, 0);
+  return first ? afterFirst(text, first.atom, first.end, columnUnit) : none("unreadable-number");
+}
+
+/** Whether letters that look like digits stand in a number: the text is one with them replaced. */
+function hasLetterForDigit(text: string, columnUnit: string | null): boolean {
+  const token = /^[+-]?[0-9OolI.,]+/.exec(text)?.[0] ?? "";
+  if (!/\d/.test(token) || !/[OolI]/.test(token)) return false;
+  const digits = token.replace(/[Oo]/g, "0").replace(/[lI]/g, "1");
+  return draftOfPlain(digits + text.slice(token.length), columnUnit).form !== "none";
+}
+
+/** What a cell says as a quantity. `columnUnit`: of header or units row. */
+export function quantityDraft(cell: string, columnUnit: string | null): DraftOrCode {
+  if (cell.length > LONGEST) return none("unreadable-number");
+  const apostrophe = /^'[\d.,+-]/.test(cell);
+  const { text, marks } = withoutMarks(withPlainDigits(apostrophe ? cell.slice(1) : cell));
+  const draft = draftOfPlain(opened(text) ?? text, columnUnit);
+  if (isLikeDate(text) && !(draft.form === "plain" && draft.first.shape === "fraction")) return none("date-in-number-column");
+  if (draft.form === "none") return hasLetterForDigit(text, columnUnit) ? none("letter-in-number") : draft;
+  if (apostrophe && (draft.form !== "plain" || draft.unit !== null || draft.first.shape !== "numeral")) return none("unreadable-number");
+  return { ...draft, marks: apostrophe ? [...marks, "number-as-text"] : marks };
+}
+
+/** The one vote of a draft: a mark, "either" when it waits, null when it has none, "mixed" when it contradicts itself. */
+export function draftVote(draft: QuantityDraft): DecimalMark | "either" | "mixed" | null {
+  const votes: Numeral["vote"][] = [...atomVotes(draft.first), ...(draft.second ? atomVotes(draft.second) : [])];
+  const point = votes.includes(".");
+  const comma = votes.includes(",");
+  if (point && comma) return "mixed";
+  return point ? "." : comma ? "," : votes.includes("either") ? "either" : null;
+}

@@ -1,0 +1,81 @@
+// Columns of quantities: decimal mark by the column's evidence, unit by header, units row or cell, uncertainty, and what can't be read.
+import type { Reading } from "../read-result.ts";
+import type { DecimalMark } from "./atom.ts";
+import { atomValue, decimalsOf } from "./atom.ts";
+import { cellsWith } from "./cells-with.ts";
+import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
+import { countOf } from "./column-source.ts";
+import { decimalEvidence } from "./decimal-evidence.ts";
+import { reading, unreadable } from "./field.ts";
+import type { QuantityDraft } from "./quantity-draft.ts";
+import { draftVote } from "./quantity-draft.ts";
+import { sentinelRows } from "./sentinel-rows.ts";
+import { firstCode } from "./value-marks.ts";
+
+const isDraft = (cell: ColumnCell): cell is ColumnCell & { readonly draft: QuantityDraft } => cell.draft !== null && cell.draft.form !== "none";
+
+/** The unit that all cells with a unit share, null if none or several; and how many different ones there are. */
+function sharedUnit(source: ColumnSource): { unit: string | null; several: boolean; some: boolean } {
+  const units = new Set<string>();
+  for (const cell of source.cells) if (cell.special === null && isDraft(cell) && cell.draft.unit !== null) units.add(cell.draft.unit);
+  const [only = null] = units;
+  return { unit: units.size === 1 ? only : null, several: units.size > 1, some: units.size > 0 };
+}
+
+type Amount = { readonly value: number; readonly uncertainty?: number };
+
+/** Value and uncertainty under a decimal mark, null where there is none: falling ranges, wrong groups, odd denominators. */
+function amountOf(draft: QuantityDraft, mark: DecimalMark, percentUnit: boolean): Amount | null {
+  const value = atomValue(draft.first, mark);
+  if (value === null) return null;
+  if (draft.form === "plain") return { value };
+  if (draft.form === "digits") {
+    const places = draft.first.shape === "numeral" ? decimalsOf(draft.first, mark) : 0;
+    return { value, uncertainty: Number(`${draft.digits}e-${places}`) };
+  }
+  const second = draft.second === null ? null : atomValue(draft.second, mark);
+  if (second === null) return null;
+  if (draft.form === "range") return second < value ? null : { value: (value + second) / 2, uncertainty: (second - value) / 2 };
+  if (second < 0) return null;
+  return { value, uncertainty: draft.percent && !percentUnit ? (Math.abs(value) * second) / 100 : second };
+}
+
+function readQuantity(cell: ColumnCell & { readonly draft: QuantityDraft }, mark: DecimalMark, source: ColumnSource, shared: ReturnType<typeof sharedUnit>): Reading {
+  const { field, draft } = cell;
+  const columnUnit = source.unit ?? shared.unit;
+  const percentUnit = draft.percent && (columnUnit === "%" || draft.unit === "%");
+  const own = draft.unit ?? (percentUnit && source.unit === null ? "%" : null);
+  const amount = amountOf(draft, mark, percentUnit);
+  if (amount === null) return unreadable(field, "unreadable-number");
+  const isFraction = draft.first.shape === "fraction" || draft.second?.shape === "fraction";
+  if (isFraction && own === null && columnUnit !== null && columnUnit !== "[in_i]") return unreadable(field, "fraction-without-inch");
+  const codes = [...draft.marks, ...(draft.form === "range" ? ["range"] : [])];
+  if (source.unit !== null && own !== null && own !== source.unit) codes.push("unit-differs");
+  if (source.unit === null && own === null && shared.some) codes.push("unit-missing");
+  return reading(field, "quantity", amount.value, own ?? source.unit, firstCode(codes), amount.uncertainty);
+}
+
+function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[]) {
+  const evidence = decimalEvidence(source, neighbours);
+  const shared = sharedUnit(source);
+  const read = (cell: ColumnCell): Reading => {
+    if (!isDraft(cell)) return unreadable(cell.field, cell.draft?.code ?? "unreadable-number");
+    const vote = draftVote(cell.draft);
+    if (vote === null) return readQuantity(cell, ".", source, shared);
+    const mark = evidence.decided ?? (vote === "." || vote === "," ? vote : null);
+    return mark === null ? unreadable(cell.field, "ambiguous-number") : readQuantity(cell, mark, source, shared);
+  };
+  const cells = cellsWith(source, read, false);
+  const missing = sentinelRows(source, cells);
+  const warnings = [...evidence.warnings, ...(source.unit === null && shared.several ? ["mixed-units"] : [])];
+  const coded = cells.map((cell, row) => (missing.has(row) && cell.code === undefined ? { ...cell, code: "maybe-missing-number" } : cell));
+  return { unit: source.unit ?? shared.unit, cells: coded, warnings };
+}
+
+export const quantityReader: ColumnReader = {
+  kind: "quantity",
+  fits: (_, counted) => countOf(counted, (cell) => !cell.formula && isDraft(cell) && (draftVote(cell.draft) === "either" || amountOf(cell.draft, markOf(cell.draft), false) !== null)),
+  read: readQuantities,
+};
+
+const markOf = (draft: QuantityDraft): DecimalMark => (draftVote(draft) === "," ? "," : ".");
