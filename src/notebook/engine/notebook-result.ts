@@ -33,6 +33,10 @@ function inOrder(found: readonly Problem[]): readonly Problem[] {
   return [...once.values()].sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
+/** The language places a name that is taken at the name itself; the fence need not say it again. */
+const saidAlready = (entry: Entry, local: LocalProblem): boolean =>
+  local.span === null && entry.problems.some((each) => each.code === local.code);
+
 function problemsOf(
   { entry, plan }: PlannedEntry,
   inputs: Inputs,
@@ -47,7 +51,7 @@ function problemsOf(
   });
   return inOrder([
     ...entry.problems.map((each) => ({ ...each, file })),
-    ...plan.problems.map((each) => placed(each, entry, 0, file)),
+    ...plan.problems.filter((each) => !saidAlready(entry, each)).map((each) => placed(each, entry, 0, file)),
     ...ofCells,
   ]);
 }
