@@ -2,13 +2,14 @@
 import type { Reading } from "../read-result.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
-import { hasWord } from "./column-source.ts";
+import { countOf, hasWord } from "./column-source.ts";
 import { reading, unreadable } from "./field.ts";
 import type { GradeParts } from "./grade-parts.ts";
 import { gradeParts, isSign } from "./grade-parts.ts";
 
 const SCALE_WORDS = new Set(["grade", "rating", "score", "rank", "quality", "note", "calificación", "bewertung", "nota"]);
 const LETTER_WORDS = new Set(["grade", "rating", "class", "quality", "score"]);
+const BARE = /^\d{1,3}(?:[.,]\d{1,3})?$/;
 type Family = "scale" | "signs" | "letters";
 const familyOf = (parts: GradeParts): Family => (parts.scale !== null ? "scale" : parts.sort === "signs" ? "signs" : "letters");
 
@@ -63,7 +64,7 @@ function read(source: ColumnSource) {
   const grade = (cell: ColumnCell): Reading => {
     const one = at.get(cell) ?? null;
     if (one && familyOf(one) === main) return reading(cell.field, "grade", one.value, one.scale);
-    if (main === "scale" && scales.size === 1 && /^\d{1,3}(?:[.,]\d{1,3})?$/.test(cell.field.text))
+    if (main === "scale" && scales.size === 1 && BARE.test(cell.field.text))
       return reading(cell.field, "grade", Number(cell.field.text.replace(",", ".")), scale, "scale-assumed");
     return unreadable(cell.field, "unreadable-grade");
   };
@@ -71,11 +72,17 @@ function read(source: ColumnSource) {
   return { unit: source.unit, cells: cellsWith(source, grade, true, (text) => signs && isSign(text)), warnings: scales.size > 1 ? ["mixed-scales"] : [] };
 }
 
-export const gradeReader: ColumnReader = {
-  kind: "grade",
-  fits: (source, counted) => {
-    const parts = family(partsOf(source));
-    return parts.family === "signs" && hasSigns(source) ? counted.length * (parts.count / Math.max(parts.count, source.cells.filter((cell) => cell.special === null || isSign(cell.field.text)).length)) : parts.count;
-  },
-  read,
-};
+/** Cells that can be read as grades. Bare numbers count beside at least as many on the one scale; signs count though `-` is elsewhere a blank. */
+function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
+  const parts = partsOf(source);
+  const { family: main, count } = family(parts);
+  if (main === "signs") {
+    const all = source.cells.filter((cell) => cell.special === null || isSign(cell.field.text)).length;
+    return count === 0 ? 0 : (counted.length * count) / all;
+  }
+  const scales = new Set(parts.map((one) => one?.scale ?? null).filter((scale) => scale !== null));
+  const bare = main === "scale" && scales.size === 1 ? countOf(counted, (cell) => BARE.test(cell.field.text)) : 0;
+  return bare <= count ? count + bare : count;
+}
+
+export const gradeReader: ColumnReader = { kind: "grade", fits, read };

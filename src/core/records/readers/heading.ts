@@ -50,7 +50,7 @@ function fromTail(text: string, at: number): Heading | null {
 function fromSpace(text: string): Heading | null {
   const at = text.lastIndexOf(" ");
   const last = text.slice(at + 1).replaceAll("²", "2").replaceAll("³", "3").replaceAll("^", "");
-  return at > 0 && AFTER_SPACE.has(last) ? fromTail(text, at) : null;
+  return at > 0 && !"/,".includes(text[at - 1] ?? " ") && AFTER_SPACE.has(last) ? fromTail(text, at) : null;
 }
 
 /** The first slash whose right side is a unit, unless the slash is part of a unit itself ("speed m/s"). */

@@ -18,7 +18,7 @@ export type QuantityDraft = {
   /** Codes of marks: below-limit, approximate and so on. */
   readonly marks: readonly string[];
 };
-/** A draft, or the code of what hinders it. `fits` is false for what looks like a number and is none. */
+/** A draft, or the code of what hinders it. */
 export type DraftOrCode = QuantityDraft | { readonly form: "none"; readonly code: string };
 
 const INCHES = new Set(['"', "″", "”", "''", "in", "in.", "inch", "inches", "′′"]);
@@ -69,7 +69,7 @@ const looksLikeUnit = (rest: string) => /^[\p{L}°%{[][\p{L}\p{N}°%./^*·²³{}
 const lackOf = (rest: string) => none(looksLikeUnit(rest.trim()) ? "unknown-unit" : "unreadable-number");
 
 /** Number, unit, separator, number, unit. */
-function pair(text: string, first: Atom, rest: string, at: number, separator: string, form: "uncertain" | "range", columnUnit: string | null): DraftOrCode | null {
+function pair(first: Atom, rest: string, at: number, separator: string, form: "uncertain" | "range", columnUnit: string | null): DraftOrCode | null {
   const before = unitOf(rest.slice(0, at), columnUnit);
   if (before === undefined) return form === "range" ? null : lackOf(rest.slice(0, at));
   const tail = rest.slice(at + separator.length).trimStart();
@@ -88,7 +88,7 @@ function afterFirst(text: string, first: Atom, end: number, columnUnit: string |
   const rest = text.slice(end);
   for (const separator of UNCERTAIN) {
     const at = rest.indexOf(separator);
-    if (at >= 0) return pair(text, first, rest, at, separator, "uncertain", columnUnit) ?? none("unreadable-number");
+    if (at >= 0) return pair(first, rest, at, separator, "uncertain", columnUnit) ?? none("unreadable-number");
   }
   const digits = first.shape === "numeral" && first.exponent === 0 ? /^\((\d{1,6})\)/.exec(rest) : null;
   if (digits) {
@@ -99,7 +99,7 @@ function afterFirst(text: string, first: Atom, end: number, columnUnit: string |
   if (unit !== undefined) return { form: "plain", first, second: null, digits: "", unit, percent: false, marks: [] };
   for (const separator of RANGES) {
     const at = rest.indexOf(separator);
-    const found = at >= 0 ? pair(text, first, rest, at, separator, "range", columnUnit) : null;
+    const found = at >= 0 ? pair(first, rest, at, separator, "range", columnUnit) : null;
     if (found) return found;
   }
   return lackOf(rest);

@@ -59,7 +59,7 @@ function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[
   const evidence = decimalEvidence(source, neighbours);
   const shared = sharedUnit(source);
   const read = (cell: ColumnCell): Reading => {
-    if (!isDraft(cell)) return unreadable(cell.field, cell.draft?.code ?? "unreadable-number");
+    if (!isDraft(cell)) return unreadable(cell.field, cell.draft?.form === "none" ? cell.draft.code : "unreadable-number");
     const vote = draftVote(cell.draft);
     if (vote === null) return readQuantity(cell, ".", source, shared);
     const mark = evidence.decided ?? (vote === "." || vote === "," ? vote : null);
