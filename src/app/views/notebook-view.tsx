@@ -37,6 +37,13 @@ const deepestHeading = (part: PagePart, before: number): number =>
 export const NotebookView = ({ data, writing }: { readonly data: PageData; readonly writing: Writing | null }) => {
   // By place: names alone do not tell `records tops` from `columns tops`.
   const results = resultsByPart(data);
+  // A problem of an entry stands with its entry, and not a second time at the top.
+  const shown = new Set(
+    data.result.entries.flatMap(({ problems }) =>
+      problems.map(({ line, column, code }) => `${line}:${column}:${code}`),
+    ),
+  );
+  const ofTheFile = data.result.problems.filter(({ line, column, code }) => !shown.has(`${line}:${column}:${code}`));
   let heading = 1;
   const levels = data.parts.map((part) => {
     heading = deepestHeading(part, heading);
@@ -45,7 +52,7 @@ export const NotebookView = ({ data, writing }: { readonly data: PageData; reado
   return (
     <article class="notebook-view">
       <h1>{data.result.title || data.file}</h1>
-      {data.result.problems.length > 0 && <ProblemView problems={data.result.problems} />}
+      {ofTheFile.length > 0 && <ProblemView problems={ofTheFile} />}
       {data.parts.map((part, place) => {
         const editor = writing?.part === place ? writing.editor : null;
         const edit = writing === null ? null : () => writing.edit(place);
