@@ -6,19 +6,24 @@ import type { EntryResult } from "../notebook/engine/index.ts";
 
 const verdicts = { kept: "Kept", broken: "Broken", "cannot-tell": "Can't tell yet" } as const;
 
+/** Records set aside by reason, in the order of their first: how many, and which. */
+function setAsideText(setAside: Answer["rows"]["setAside"]): string {
+  const pieces = new Map<string, readonly string[]>();
+  for (const { row, why } of setAside) pieces.set(why, [...(pieces.get(why) ?? []), row.piece]);
+  return [...pieces]
+    .map(
+      ([why, names]) =>
+        `${setAsideInWords(why)} (${names.slice(0, 6).join(", ")}${names.length > 6 ? ` and ${names.length - 6} more` : ""})`,
+    )
+    .join("; ");
+}
+
 function why(answer: Answer): readonly string[] {
   const { used, setAside } = answer.rows;
   return [
     ...answer.cautions.map((caution) => `- ${caution.sentence}`),
     `Method: ${answer.method.name}, because ${answer.method.chosenBecause}. ${answer.method.source.citation}`,
-    `Records: ${used.length} take part${
-      setAside.length > 0
-        ? `, ${setAside.length} set aside (${setAside
-            .map((each) => `${each.row.piece}: ${setAsideInWords(each.why)}`)
-            .slice(0, 12)
-            .join("; ")}${setAside.length > 12 ? "; …" : ""})`
-        : ""
-    }.`,
+    `Records: ${used.length} take part${setAside.length > 0 ? `; ${setAside.length} set aside: ${setAsideText(setAside)}` : ""}.`,
   ];
 }
 

@@ -20,7 +20,8 @@ export function sourceTable(line: SourceLine, name: string, inputs: Inputs): Com
     facts,
     span: line.span,
   });
-  if (!reading.ok || reading.value.result === null) return failed(at("missing-file", { file: line.file }));
+  if (!reading.ok) return failed(at("waits-for", { name: line.file }));
+  if (reading.value.result === null) return failed(at("missing-file", { file: line.file }));
   const { result, description } = reading.value;
   if (result.tables.length === 0) {
     const code = result.warnings.some((warning) => warning.code === "empty-file") ? "empty-file" : "not-a-table";
