@@ -26,7 +26,8 @@ export function copyDigest(bytes: Uint8Array): { readonly stated: string; readon
   const from = found + mark.length;
   const stated = Array.from(bytes.subarray(from, from + 64), (byte) => String.fromCharCode(byte)).join("");
   if (!HEX.test(stated)) return null;
-  const blanked = bytes.slice();
+  // A copy in every case: the `slice` of a Node buffer would share its memory with the file.
+  const blanked = Uint8Array.from(bytes);
   blanked.fill(0x30, from, from + 64);
   return { stated, blanked };
 }
