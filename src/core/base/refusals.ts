@@ -13,6 +13,7 @@ type Facts = {
   "wrong-dimension": { name: string; found: string; needed: string };
   "out-of-domain": { name: string; needed: string };
   "perfect-fit": { column: string };
+  "description-not-understood": { place: string; reason: string };
 };
 
 export type RefusalCode = keyof Facts;
@@ -35,4 +36,6 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
   "out-of-domain": ({ name, needed }) => `${name} is outside what this can be used for; it needs ${needed}.`,
   "perfect-fit": ({ column }) =>
     `${column} is given exactly by the others, so there is no scatter to judge by. Check that it was measured and not computed.`,
+  "description-not-understood": ({ place, reason }) =>
+    `The description of the table is not understood${place === "" ? "" : ` at ${place}`}: ${reason}. Correct it, or take the file away.`,
 };

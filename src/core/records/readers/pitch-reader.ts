@@ -10,7 +10,7 @@ import { reading, unreadable } from "./field.ts";
 import type { PitchParts } from "./pitch-parts.ts";
 import { pitchParts, pitchText } from "./pitch-parts.ts";
 import { draftVote } from "./quantity-draft.ts";
-import { firstCode } from "./value-marks.ts";
+import { firstCode } from "./without-marks.ts";
 
 const WORDS = new Set(["pitch", "tone", "note", "tuned", "tap", "ton", "tono", "nota"]);
 

@@ -4,7 +4,7 @@ import { atomVotes } from "./atom.ts";
 import { isLikeDate } from "./date-parts.ts";
 import { importUnit } from "./import-unit.ts";
 import { readAtom, withPlainDigits } from "./read-atom.ts";
-import { withoutMarks } from "./value-marks.ts";
+import { withoutMarks } from "./without-marks.ts";
 
 export type QuantityDraft = {
   readonly form: "plain" | "uncertain" | "digits" | "range";

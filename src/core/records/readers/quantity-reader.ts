@@ -10,7 +10,7 @@ import { reading, unreadable } from "./field.ts";
 import type { QuantityDraft } from "./quantity-draft.ts";
 import { draftVote } from "./quantity-draft.ts";
 import { sentinelRows } from "./sentinel-rows.ts";
-import { firstCode } from "./value-marks.ts";
+import { firstCode } from "./without-marks.ts";
 
 const isDraft = (cell: ColumnCell): cell is ColumnCell & { readonly draft: QuantityDraft } => cell.draft !== null && cell.draft.form !== "none";
 

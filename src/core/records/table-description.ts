@@ -1,0 +1,20 @@
+// What the maker says of a table in the file beside it (NAME.about.json).
+import type { ReadOptions } from "./read-options.ts";
+import type { ColumnKind } from "./read-result.ts";
+
+/** `uncertainty`: standard uncertainty of each value, "0.02 mm" or an amount. `name`: what the column is called by. */
+export type DescribedColumn = {
+  readonly kind?: ColumnKind;
+  readonly unit?: string;
+  readonly uncertainty?: string | { readonly value: number; readonly unit?: string };
+  readonly meaning?: string;
+  readonly name?: string;
+};
+/** Columns by header as read (without the unit); `missingValues` as in Table Schema. */
+export type TableDescription = {
+  readonly title?: string;
+  readonly description?: string;
+  readonly columns?: Readonly<Record<string, DescribedColumn>>;
+  readonly missingValues?: readonly string[];
+  readonly read?: ReadOptions;
+};
