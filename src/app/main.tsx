@@ -30,6 +30,7 @@ async function follow(): Promise<void> {
   if (named === "main") return;
   const list = state.list();
   if (named === "") await list;
+  if (named !== decodeURIComponent(location.hash.slice(1))) return;
   const first = state.listing.value.find(({ file }) => file.includes("first-day")) ?? state.listing.value[0];
   await state.open(named === "contents" ? null : named === "" ? (first?.file ?? null) : named);
 }

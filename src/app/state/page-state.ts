@@ -54,7 +54,7 @@ export function pageState(api: Api): PageState {
   const conflict = signal<Conflict | null>(null);
   const [past, future] = [signal<readonly string[]>([]), signal<readonly string[]>([])];
   const dials = signal<ReadonlyMap<string, number>>(new Map());
-  const run = { busy: false, again: false };
+  const run = { busy: false, again: false, opened: 0 };
 
   /** The text that the draft goes into, with its place: the saved one, or that with a new entry at its end. */
   const target = signal<{ readonly text: string; readonly place: Place } | null>(null);
@@ -167,10 +167,12 @@ export function pageState(api: Api): PageState {
       listing.value = settle(await api.notebooks()) ?? listing.value;
     },
     open: async (file) => {
+      const turn = ++run.opened;
       if (file === null)
         return void batch(() => ([saved.value, shown.value, editing.value, target.value] = [null, null, null, null]));
       const data = settle(await api.open(file));
-      if (data !== null) {
+      // What was asked for last is shown, whichever answer comes last.
+      if (data !== null && turn === run.opened) {
         take(data);
         [past.value, future.value] = [[], []];
       }

@@ -98,3 +98,17 @@ it("leaves what is being written alone when the file changes outside", async () 
   await state.changedOutside("tops.md");
   expect(state.shown.value?.digest).toBe("3");
 });
+
+it("shows the notebook that was asked for last, whichever answer comes last", async () => {
+  const answers = new Map<string, () => void>();
+  const api = {
+    open: (file: string) =>
+      new Promise((done) => answers.set(file, () => done({ ok: true, value: { ...samplePage(), file } }))),
+  } as unknown as Api;
+  const state = pageState(api);
+  const both = [state.open("first.md"), state.open("second.md")];
+  answers.get("second.md")?.();
+  answers.get("first.md")?.();
+  await Promise.all(both);
+  expect(state.shown.value?.file).toBe("second.md");
+});
