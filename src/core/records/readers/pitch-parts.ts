@@ -28,9 +28,12 @@ function nameOf(text: string): { letter: string; accidental: "" | "#" | "b"; ger
   return { letter, accidental: sign?.[1] ?? "", german: false, end: 1 + (sign?.[0].length ?? 0) };
 }
 
+/** A pitch begins with a letter A to H and no long word after it, unless "about" or the like stands before. */
+const MAY_BE = /^(?:[A-Ha-h](?![A-Za-z]{6})|[~≈]|etwa|env|approx|aprox|about|circa)/i;
+
 /** The parts of a pitch, null if the text is none. */
 export function pitchParts(cell: string): PitchParts | null {
-  if (cell.length > 32) return null;
+  if (cell.length > 32 || !MAY_BE.test(cell)) return null;
   const before = /^(?:~|≈|(?:about|approx\.?|ca\.?|c\.|circa|etwa|env\.|aprox\.)(?=\s))\s*/i.exec(cell)?.[0] ?? "";
   const doubtful = cell.endsWith("?");
   const text = cell.slice(before.length, doubtful ? -1 : undefined).trim();

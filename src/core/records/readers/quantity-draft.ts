@@ -1,6 +1,6 @@
 // What a quantity cell says before its column has decided on the decimal mark and the unit.
 import type { Atom, DecimalMark, Numeral } from "./atom.ts";
-import { atomVotes } from "./atom.ts";
+import { atomVotes, voteOf } from "./atom.ts";
 import { isLikeDate } from "./date-parts.ts";
 import { importUnit } from "./import-unit.ts";
 import { readAtom, withPlainDigits } from "./read-atom.ts";
@@ -127,9 +127,21 @@ function hasLetterForDigit(text: string, columnUnit: string | null): boolean {
   return draftOfPlain(digits + text.slice(token.length), columnUnit).form !== "none";
 }
 
+/** Digits with one point or comma and nothing else: most cells are so, and need no scanning. */
+function simpleDraft(cell: string): QuantityDraft | null {
+  if (cell.length > 18 || !/^-?\d+(?:[.,]\d+)?$/.test(cell)) return null;
+  const negative = cell.startsWith("-");
+  const body = negative ? cell.slice(1) : cell;
+  const vote = voteOf(body, false);
+  if (vote === null) return null;
+  return { form: "plain", first: { shape: "numeral", sign: negative ? -1 : 1, body, exponent: 0, vote }, second: null, digits: "", unit: null, percent: false, marks: [] };
+}
+
 /** What a cell says as a quantity. `columnUnit`: of header or units row. */
 export function quantityDraft(cell: string, columnUnit: string | null): DraftOrCode {
-  if (cell.length > LONGEST) return none("unreadable-number");
+  const simple = simpleDraft(cell);
+  if (simple) return simple;
+  if (cell.length > LONGEST || !/[\p{Nd}\p{No}]/u.test(cell)) return none("unreadable-number");
   const apostrophe = /^'[\d.,+-]/.test(cell);
   const { text, marks } = withoutMarks(withPlainDigits(apostrophe ? cell.slice(1) : cell));
   const draft = draftOfPlain(opened(text) ?? text, columnUnit);
