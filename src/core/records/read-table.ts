@@ -69,7 +69,7 @@ export function readTable(bytes: Uint8Array, file: string, options: ReadOptions 
     const { table, warnings: own } = tableFromLayout(one, at === 0 ? stem : `${stem} ${at + 1}`, options);
     if (!one.header) warnings.push({ code: "no-header" });
     if (one.rows.length === 0) warnings.push({ code: "no-rows" });
-    warnings.push(...own.map((warning) => (at === 0 ? warning : { table: at + 1, ...warning })));
+    for (const warning of own) warnings.push(at === 0 ? warning : { table: at + 1, ...warning });
     return table;
   });
   if (tables.length === 0) warnings.push({ code: "empty-file" });

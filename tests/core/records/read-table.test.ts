@@ -64,3 +64,8 @@ it("points out numbers that stand for missing far outside the rest, and keeps th
 
 it("leaves a row of names and pitches after a blank line in its table", () =>
   expect(readTable(text("instrument,tone\nIN-1,G#2\n\nIN-2,A2\nIN-3,A2\n"), "x.csv").tables).toHaveLength(1));
+
+it("reads a file in which every one of many records has a warning", () => {
+  const result = readTable(text(`a,b\n${'"z"y,w\n'.repeat(150_000)}`), "x.csv");
+  expect(result.warnings.length).toBeGreaterThan(150_000);
+});
