@@ -1,4 +1,4 @@
-import type { ReadCell } from "./read-table.ts";
+import type { Reading } from "../records/index.ts";
 
 const LETTERS = ["F", "E", "D", "C", "B", "A", "AA", "AAA"];
 const SIGNS = new Map([["--", -2], ["-", -1], ["o", 0], ["O", 0], ["0", 0], ["+/-", 0], ["+", 1], ["++", 2], ["+++", 3], ["---", -3]]);
@@ -13,7 +13,7 @@ function writtenRank(text: string): number | null {
 }
 
 /** The scale that most graded cells use; the first at a tie. */
-function commonScale(cells: readonly ReadCell[]): string | null {
+function commonScale(cells: readonly Reading[]): string | null {
   const counts = new Map<string, number>();
   for (const cell of cells) if (cell.kind === "grade" && cell.unit !== null) counts.set(cell.unit, (counts.get(cell.unit) ?? 0) + 1);
   let best: string | null = null;
@@ -25,7 +25,7 @@ function commonScale(cells: readonly ReadCell[]): string | null {
  * Ordered grades: levels lowest first, and each cell's level (-1 = missing). On a scale of whole numbers every level up to the top of the scale
  * exists, whether or not it was given. Cells on another scale than the column's commonest are missing and counted in `otherScale`.
  */
-export function gradeFromCells(cells: readonly ReadCell[]): { readonly codes: Int32Array; readonly levels: readonly string[]; readonly otherScale: number } {
+export function gradeFromCells(cells: readonly Reading[]): { readonly codes: Int32Array; readonly levels: readonly string[]; readonly otherScale: number } {
   const scale = commonScale(cells);
   const ranks = new Map<string, number>();
   let otherScale = 0;

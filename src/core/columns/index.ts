@@ -10,7 +10,6 @@ export * from "./group-codes.ts";
 export * from "./join-tables.ts";
 export * from "./labels-from-texts.ts";
 export * from "./present-mask.ts";
-export type * from "./read-table.ts";
 export * from "./rows-of-mask.ts";
 export * from "./with-column.ts";
 export * from "./with-roles.ts";

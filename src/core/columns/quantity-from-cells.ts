@@ -1,7 +1,7 @@
 import type { Unit } from "../units/index.ts";
 import { pitchFromText, sameDimension, toSi, unitFromCode, unitFromText } from "../units/index.ts";
 import type { QuantityColumn } from "./column.ts";
-import type { ColumnSaid, ReadCell } from "./read-table.ts";
+import type { DescribedColumn, Reading } from "../records/index.ts";
 
 /** Standard uncertainty of a value that lies anywhere within a half-width. Source: JCGM 100:2008 (GUM), 4.3.7. */
 const OF_HALF_WIDTH = 1 / Math.sqrt(3);
@@ -10,7 +10,7 @@ const OF_HALF_WIDTH = 1 / Math.sqrt(3);
 export const unitOfCode = (code: string): Unit | null => unitFromText(code) ?? (code === "1" ? unitFromCode("1") : null);
 
 /** The column's unit: as the maker says, as the head says, else that of the first cell with one, else none. */
-function columnUnit(cells: readonly ReadCell[], headUnit: string | null, said: ColumnSaid): Unit {
+function columnUnit(cells: readonly Reading[], headUnit: string | null, said: DescribedColumn): Unit {
   const first = cells.find((cell) => cell.kind === "quantity" && cell.unit !== null)?.unit ?? null;
   for (const code of [said.unit, headUnit, first]) {
     const unit = code ? unitOfCode(code) : null;
@@ -20,7 +20,7 @@ function columnUnit(cells: readonly ReadCell[], headUnit: string | null, said: C
 }
 
 /** The standard uncertainty that the maker says for every cell of the column, in SI; null if none. */
-function saidUncertainty(said: ColumnSaid, unit: Unit): number | null {
+function saidUncertainty(said: DescribedColumn, unit: Unit): number | null {
   const { uncertainty } = said;
   if (uncertainty === undefined) return null;
   const written = typeof uncertainty === "string" ? uncertainty.trim().split(" ") : null;
@@ -36,7 +36,7 @@ function saidUncertainty(said: ColumnSaid, unit: Unit): number | null {
  * is no quantity, is missing. Uncertainty: the cell's own (half a range / sqrt 3), else what the maker says of the column, else 0; null if
  * no cell has any. `otherDimension` counts the cells set missing for their unit.
  */
-export function quantityFromCells(cells: readonly ReadCell[], headUnit: string | null, said: ColumnSaid) {
+export function quantityFromCells(cells: readonly Reading[], headUnit: string | null, said: DescribedColumn) {
   const unit = columnUnit(cells, headUnit, said);
   const every = saidUncertainty(said, unit);
   const values = new Float64Array(cells.length).fill(Number.NaN);
