@@ -20,6 +20,7 @@ export default defineConfig({
         bench: "tests/bench/main.ts",
         cases: "tests/reference/main.ts",
         demo: "tests/demo/main.ts",
+        "static-view": "src/app/static-view.tsx",
       },
       output: { entryFileNames: "[name].js", chunkFileNames: "part-[name].js" },
     },
