@@ -19,6 +19,7 @@ type Facts = {
   "missing-file": { file: string };
   "not-a-table": { file: string };
   "empty-file": { file: string };
+  "description-not-understood": { file: string; place: string; reason: string };
   "front-matter": { reason: string };
   "unclosed-fence": { name: string };
   limit: { what: string; limit: string; found: string };
@@ -64,6 +65,8 @@ export const problems: { readonly [C in ProblemCode]: (facts: Facts[C]) => strin
   "missing-file": ({ file }) => `The file ${file} is not in this folder. Put it there, or correct its name.`,
   "not-a-table": ({ file }) => `${file} cannot be read as a table. Save it as CSV or tab-separated text.`,
   "empty-file": ({ file }) => `${file} is empty. Put a heading and at least one record in it.`,
+  "description-not-understood": ({ file, place, reason }) =>
+    `The description ${file} is not understood${place === "" ? "" : ` at ${place}`}: ${reason}. The table is read without it.`,
   "front-matter": ({ reason }) => `The lines between the dashes at the top are not understood: ${reason}.`,
   "unclosed-fence": ({ name }) =>
     `The entry ${name} is never closed. Put three backquotes on a line of their own beneath it.`,

@@ -9,7 +9,8 @@ import type { Cell, CellAmount, Slice } from "./cell.ts";
 export type FileReading = {
   readonly result: ReadResult | null;
   readonly description: TableDescription | null;
-  readonly faults: readonly string[];
+  /** The description beside it, where it is not understood. */
+  readonly faulty: { readonly file: string; readonly place: string; readonly reason: string } | null;
 };
 /** A dial: where it stands and how far it turns, in SI, and the unit in which it is shown. */
 export type DialState = CellAmount & {

@@ -1,5 +1,4 @@
 // The cells of a file: its bytes, its description beside it, and its reading. Shared by all entries that name the file.
-import { problems } from "../../core/base/index.ts";
 import { descriptionFromJson, readTable } from "../../core/records/index.ts";
 import { type CellPlan, computed, needs } from "./cell.ts";
 import { cells, type FileReading } from "./cells.ts";
@@ -39,9 +38,11 @@ export function sourcePlans(path: string, around: Surroundings): readonly CellPl
 
 /** A file read by its description; a description that is not understood is said, and the file is read without it. */
 function fileReading(path: string, bytes: Uint8Array | null, described: Uint8Array | null): FileReading {
-  if (bytes === null) return { result: null, description: null, faults: [] };
+  if (bytes === null) return { result: null, description: null, faulty: null };
   const about = described === null ? null : descriptionFromJson(new TextDecoder().decode(described));
   const description = about?.ok ? about.value : null;
-  const faults = about && !about.ok ? [problems["not-a-table"]({ file: descriptionPath(path) })] : [];
-  return { result: readTable(bytes, path, description?.read), description, faults };
+  const result = readTable(bytes, path, description?.read);
+  if (!about || about.ok) return { result, description, faulty: null };
+  const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
+  return { result, description, faulty: { file: descriptionPath(path), place, reason } };
 }

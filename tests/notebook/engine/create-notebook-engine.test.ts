@@ -115,6 +115,15 @@ it("places a missing file and an empty one, and answers what rests on other file
   expect(entry(empty, "slope")?.finding?.kind).toBe("relation");
 });
 
+it("says which line of a description is not understood, and reads the table without it", async () => {
+  const files = { ...shopFiles, "records/tops.about.json": '{"columns": {"mass": {"unit": 3}}}' };
+  const engine = await shopEngine(shopNotebook, files);
+  const tops = engine.result().entries.find((entry) => entry.kind === "records");
+  expect(tops?.problems).toMatchObject([{ code: "description-not-understood", line: lineOf(shopNotebook, "from records/tops.csv") }]);
+  expect(tops?.problems[0]?.sentence).toContain("columns/mass/unit");
+  expect(tops?.table?.rowCount).toBe(14);
+});
+
 it("heals when the mistake is taken back", async () => {
   const engine = await shopEngine(edited("thickness / 2 ", "ratio / 2 "));
   engine.update(shopNotebook, "shop.md");

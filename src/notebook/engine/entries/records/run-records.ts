@@ -11,7 +11,7 @@ import type { RecordsSpec } from "./records-spec.ts";
 export function runRecords(spec: RecordsSpec, inputs: Inputs): Computed<ColumnTable> {
   const first = sourceTable(spec.from, spec.name, inputs);
   if (!first.ok) return first;
-  const remarks: LocalProblem[] = [];
+  const remarks: LocalProblem[] = [...(first.remarks ?? [])];
   let table = first.value;
   for (const join of spec.joins) {
     const right = sourceTable(join, spec.name, inputs);
@@ -19,6 +19,7 @@ export function runRecords(spec: RecordsSpec, inputs: Inputs): Computed<ColumnTa
       remarks.push(...right.problems);
       continue;
     }
+    remarks.push(...(right.remarks ?? []));
     const lacking = [table, right.value].find((side) => !side.columns.has(join.on.name));
     if (lacking) remarks.push(unknownColumn(join.on, lacking));
     else table = joinTables(table, right.value, join.on.name).table;
