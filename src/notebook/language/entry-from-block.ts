@@ -9,6 +9,9 @@ import { syntaxFromBody } from "./syntax-from-body.ts";
 
 const NAME = /^[\p{L}\p{N}_][\p{L}\p{M}\p{N}_-]*$/u;
 
+/** Problems told of one entry; where there are more, the first are enough to begin with. */
+const MOST_PROBLEMS = 100;
+
 /** The kind a fence's first word means or nearly means; null: the block is prose (code of another kind). */
 export function kindOnFence(info: string): { readonly kind: string; readonly suggestion: string | null } | null {
   const [word = "", ...rest] = info.split(/\s+/);
@@ -19,7 +22,13 @@ export function kindOnFence(info: string): { readonly kind: string; readonly sug
 }
 
 /** The entry of a block. taken: the names above it, to which its own is added; placed: how many of each kind there were. */
-export function entryFromBlock(text: string, file: string, block: FencedBlock, taken: Set<string>, placed: Map<string, number>): Entry | null {
+export function entryFromBlock(
+  text: string,
+  file: string,
+  block: FencedBlock,
+  taken: Set<string>,
+  placed: Map<string, number>,
+): Entry | null {
   const fence = kindOnFence(block.info);
   if (fence === null) return null;
   const { kind } = fence;
@@ -33,19 +42,35 @@ export function entryFromBlock(text: string, file: string, block: FencedBlock, t
   const where = { file, line: block.line };
   const lineStart = text.lastIndexOf("\n", block.from) + 1;
   const kindPlace = { ...where, column: block.infoFrom - lineStart + 1, length: Math.max(1, kind.length) };
-  const namePlace = { ...where, column: text.indexOf(written, block.infoFrom + kind.length) - lineStart + 1, length: Math.max(1, written.length) };
+  const namePlace = {
+    ...where,
+    column: text.indexOf(written, block.infoFrom + kind.length) - lineStart + 1,
+    length: Math.max(1, written.length),
+  };
   const problems: Problem[] = [];
-  if (written !== "" && !named) problems.push(problem("syntax", { found: written, expected: "one word as a name" }, namePlace));
+  if (written !== "" && !named)
+    problems.push(problem("syntax", { found: written, expected: "one word as a name" }, namePlace));
   if (named && kind !== "columns" && taken.has(name)) problems.push(problem("name-taken", { name }, namePlace));
   if (kind !== "columns") taken.add(name);
   if (!block.closed) problems.push(problem("unclosed-fence", { name }, kindPlace));
-  const entry = { name, named, kind, line: block.line, bodyLine: block.bodyLine, bodyFrom: block.bodyFrom, bodyTo: block.bodyTo, body };
+  const entry = {
+    name,
+    named,
+    kind,
+    line: block.line,
+    bodyLine: block.bodyLine,
+    bodyFrom: block.bodyFrom,
+    bodyTo: block.bodyTo,
+    body,
+  };
   if (!isEntryKindId(kind)) {
     problems.push(problem("unknown-entry-kind", { name: kind }, kindPlace, fence.suggestion ?? undefined));
     return { ...entry, syntax: null, problems };
   }
   const read = syntaxFromBody(kind, body);
-  for (const each of read.problems)
-    problems.push(problem<ProblemCode>(each.code, each.facts as never, { file, ...placeInFile(entry, each.span) }, each.suggestion));
+  for (const each of read.problems.slice(0, MOST_PROBLEMS))
+    problems.push(
+      problem<ProblemCode>(each.code, each.facts as never, { file, ...placeInFile(entry, each.span) }, each.suggestion),
+    );
   return { ...entry, syntax: read.syntax, problems };
 }

@@ -19,12 +19,26 @@ export type FencedBlock = {
 
 /** What stands inside a line does not matter here, so it is not read: blocks only. */
 const BLOCKS_ONLY = {
-  disable: { null: ["attention", "autolink", "codeText", "htmlText", "labelStartImage", "labelStartLink", "labelEnd", "characterEscape", "characterReference", "hardBreakEscape", "definition"] },
+  disable: {
+    null: [
+      "attention",
+      "autolink",
+      "codeText",
+      "htmlText",
+      "labelStartImage",
+      "labelStartLink",
+      "labelEnd",
+      "characterEscape",
+      "characterReference",
+      "hardBreakEscape",
+      "definition",
+    ],
+  },
 };
 
-/** Blocks at the top level of the text from `start` on; those inside lists and quotations are prose. */
-export function fencedBlocks(text: string, start: number): readonly FencedBlock[] {
-  const tree = fromMarkdown(text.slice(start), { extensions: [BLOCKS_ONLY] });
+/** Blocks at the top level of the text from `start` to `end`; those inside lists and quotations are prose. */
+export function fencedBlocks(text: string, start: number, end: number): readonly FencedBlock[] {
+  const tree = fromMarkdown(text.slice(start, end), { extensions: [BLOCKS_ONLY] });
   let line = 1;
   let counted = 0;
   return tree.children.flatMap((node): readonly FencedBlock[] => {
@@ -38,9 +52,29 @@ export function fencedBlocks(text: string, start: number): readonly FencedBlock[
     const bodyFrom = first + head.length;
     const lastBreak = Math.max(text.lastIndexOf("\n", to - 1), bodyFrom - 1);
     const lastLine = text.slice(lastBreak + 1, to).trim();
-    const closed = lastBreak + 1 >= bodyFrom && lastBreak >= first && lastLine.length >= fence.length && lastLine === (fence[0] ?? "`").repeat(lastLine.length);
+    const closed =
+      lastBreak + 1 >= bodyFrom &&
+      lastBreak >= first &&
+      lastLine.length >= fence.length &&
+      lastLine === (fence[0] ?? "`").repeat(lastLine.length);
     const bodyEnd = closed ? lastBreak + 1 : to;
-    const bodyTo = closed && bodyEnd > bodyFrom ? bodyEnd - (text.slice(bodyEnd - 2, bodyEnd) === "\r\n" && bodyEnd - 2 >= bodyFrom ? 2 : 1) : bodyEnd;
-    return [{ from: first, to, bodyFrom, bodyTo, line, info: info.trim(), infoFrom: first + fence.length + (info.length - info.trimStart().length), fence, closed, bodyLine: /[\r\n]$/.test(head) ? line + 1 : line }];
+    const bodyTo =
+      closed && bodyEnd > bodyFrom
+        ? bodyEnd - (text.slice(bodyEnd - 2, bodyEnd) === "\r\n" && bodyEnd - 2 >= bodyFrom ? 2 : 1)
+        : bodyEnd;
+    return [
+      {
+        from: first,
+        to,
+        bodyFrom,
+        bodyTo,
+        line,
+        info: info.trim(),
+        infoFrom: first + fence.length + (info.length - info.trimStart().length),
+        fence,
+        closed,
+        bodyLine: /[\r\n]$/.test(head) ? line + 1 : line,
+      },
+    ];
   });
 }

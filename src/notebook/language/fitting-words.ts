@@ -5,6 +5,7 @@ import type { EntryKindId } from "./entry-syntax.ts";
 import { phrases } from "./phrases.ts";
 import { sentenceParser } from "./sentence-parser.ts";
 import { readSentenceToken, sentenceTokens, tokenNumber } from "./sentence-tokens.ts";
+import { strictTree } from "./strict-tree.ts";
 
 /** What may follow: words of the sentences, and kinds of thing in words ("a number", "a unit"). */
 export type Fitting = { readonly words: readonly string[]; readonly things: readonly string[] };
@@ -29,11 +30,11 @@ const THINGS: readonly (readonly [said: string, token: string])[] = [
   ["a word", "LexiconWord"],
 ];
 /** Marks, each tried: the tokenizer is not asked where only marks fit. */
-const MARKS: readonly (readonly [said: string, mark: string, node: string])[] = [
-  ["a colon", ":", ":"],
-  ["an equals sign", "=", "Equal"],
-  ["a closing bracket", ")", ")"],
-  ["an operator", "*", "Times"],
+const MARKS: readonly (readonly [said: string, mark: string])[] = [
+  ["a colon", ":"],
+  ["an equals sign", "="],
+  ["a closing bracket", ")"],
+  ["an operator", "*"],
 ];
 
 /** What fits after `before`, the beginning of a body or of one line. */
@@ -49,17 +50,20 @@ export function fittingWords(kind: EntryKindId, before: string): Fitting {
     },
     { contextual: true },
   );
-  sentenceParser(kind).configure({ tokenizers: [{ from: sentenceTokens, to: asking }] }).parse(`${start}${STOP}`);
+  strictTree(sentenceParser(kind).configure({ tokenizers: [{ from: sentenceTokens, to: asking }] }), `${start}${STOP}`);
   const taken: ReadonlySet<string> = tokens ?? new Set<string>();
-  const marks = MARKS.filter(([, mark, node]) => {
-    const found = sentenceParser(kind).parse(`${start}${mark}`).resolveInner(start.length, 1);
-    return found.name === node && found.parent?.type.isError !== true && found.prevSibling?.type.isError !== true;
-  });
+  const marks = MARKS.filter(
+    ([, mark]) =>
+      (kind === "lexicon") === (mark === ":") &&
+      (strictTree(sentenceParser(kind), `${start}${mark}`).stoppedAt ?? start.length + 1) > start.length,
+  );
   const formula = taken.has("Name") && taken.has("Number");
   return {
     words: [...new Set(phrases.filter(({ term }) => taken.has(term)).map(({ words }) => words))],
     things: [
-      ...THINGS.filter(([, token]) => taken.has(token)).map(([said, token]) => (token === "Name" && formula ? "a column or a formula" : said)),
+      ...THINGS.filter(([, token]) => taken.has(token)).map(([said, token]) =>
+        token === "Name" && formula ? "a column or a formula" : said,
+      ),
       ...marks.map(([said]) => said),
     ],
   };

@@ -46,29 +46,60 @@ export function frontMatter(text: string, file: string): FrontMatter {
   if (opening === undefined) return { frontMatter: bare([]), end: start, problems: [] };
   const from = start + opening.length;
   const closing = /(?:^|\n)---[ \t]*(?:\r?\n|$)/.exec(text.slice(from, from + LONGEST));
-  const wrong = (line: number, column: number, reason: string): Problem => problem("front-matter", { reason }, { file, line, column, length: 1 });
-  if (!closing) return { frontMatter: bare([]), end: start, problems: [wrong(1, 1, "a second line of three dashes is missing")] };
+  const wrong = (line: number, column: number, reason: string): Problem =>
+    problem("front-matter", { reason }, { file, line, column, length: 1 });
+  if (!closing)
+    return { frontMatter: bare([]), end: start, problems: [wrong(1, 1, "a second line of three dashes is missing")] };
   const end = from + closing.index + closing[0].length;
   const source = text.slice(from, from + closing.index);
-  if (nesting(source) > DEEPEST) return { frontMatter: bare([]), end, problems: [wrong(2, 1, `more than ${DEEPEST} brackets stand in one another`)] };
+  if (nesting(source) > DEEPEST)
+    return {
+      frontMatter: bare([]),
+      end,
+      problems: [wrong(2, 1, `more than ${DEEPEST} brackets stand in one another`)],
+    };
   try {
     const lineCounter = new LineCounter();
-    const document = parseDocument(source, { schema: "core", merge: false, lineCounter, prettyErrors: false, logLevel: "silent" });
+    const document = parseDocument(source, {
+      schema: "core",
+      merge: false,
+      lineCounter,
+      prettyErrors: false,
+      logLevel: "silent",
+    });
     const faults = [...document.errors, ...document.warnings].slice(0, 20).map((fault) => {
       const { line, col } = lineCounter.linePos(fault.pos[0]);
-      return wrong(line + 1, col, fault.code === "TAG_RESOLVE_FAILED" ? "a tag (!) has no meaning here" : "this line is not YAML of the plain kind");
+      return wrong(
+        line + 1,
+        col,
+        fault.code === "TAG_RESOLVE_FAILED"
+          ? "a tag (!) has no meaning here"
+          : "this line is not YAML of the plain kind",
+      );
     });
     if (faults.length > 0) return { frontMatter: bare([]), end, problems: faults };
     const value: unknown = document.toJS({ mapAsMap: true, maxAliasCount: MOST_ALIASES });
     if (value === null || value === undefined) return { frontMatter: bare([]), end, problems: [] };
-    if (!(value instanceof Map)) return { frontMatter: bare([]), end, problems: [wrong(2, 1, "each line is a name, a colon and a value")] };
+    if (!(value instanceof Map))
+      return { frontMatter: bare([]), end, problems: [wrong(2, 1, "each line is a name, a colon and a value")] };
     const lines = source.split("\n");
     const problems: Problem[] = [];
     const kept: [string, unknown][] = [];
     for (const [key, each] of value as Map<unknown, unknown>) {
       const rule = typeof key === "string" && Object.hasOwn(KEYS, key) ? KEYS[key] : undefined;
-      if (rule && !rule[0](each)) problems.push(wrong(Math.max(0, lines.findIndex((line) => line.trimStart().startsWith(`${String(key)}`))) + 2, 1, rule[1]));
-      else if (typeof key === "string") kept.push([key, each instanceof Map ? bare([...each].map(([inner, held]) => [String(inner), held])) : each]);
+      if (rule && !rule[0](each))
+        problems.push(
+          wrong(
+            Math.max(
+              0,
+              lines.findIndex((line) => line.trimStart().startsWith(`${String(key)}`)),
+            ) + 2,
+            1,
+            rule[1],
+          ),
+        );
+      else if (typeof key === "string")
+        kept.push([key, each instanceof Map ? bare([...each].map(([inner, held]) => [String(inner), held])) : each]);
     }
     return { frontMatter: bare(kept), end, problems };
   } catch {

@@ -5,4 +5,5 @@ import { gfmTableFromMarkdown } from "mdast-util-gfm-table";
 import { gfmTable } from "micromark-extension-gfm-table";
 
 /** The tree of a stretch of prose. Raw HTML stays a node of its own, whose value is text to whoever shows it. */
-export const markdownTree = (text: string): Root => fromMarkdown(text, { extensions: [gfmTable()], mdastExtensions: [gfmTableFromMarkdown()] });
+export const markdownTree = (text: string): Root =>
+  fromMarkdown(text, { extensions: [gfmTable()], mdastExtensions: [gfmTableFromMarkdown()] });

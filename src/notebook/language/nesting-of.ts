@@ -13,7 +13,12 @@ export function nestingOf(text: string): { readonly depth: number; readonly at: 
       if (end > 0 && (lineEnd < 0 || end < lineEnd)) at = end;
     } else if (mark === "(") open++;
     else if (mark === ")") open = Math.max(0, open - 1);
-    else if (mark === "i" && text[at + 1] === "f" && !/[\p{L}\p{N}_]/u.test(`${text[at - 1] ?? " "}${text[at + 2] ?? " "}`)) conditions++;
+    else if (
+      mark === "i" &&
+      text[at + 1] === "f" &&
+      !/[\p{L}\p{N}_]/u.test(`${text[at - 1] ?? " "}${text[at + 2] ?? " "}`)
+    )
+      conditions++;
     if (open + conditions > deepest.depth) deepest = { depth: open + conditions, at };
   }
   return deepest;

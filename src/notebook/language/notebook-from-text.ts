@@ -1,8 +1,9 @@
 // A notebook file read: front matter, prose and entries in file order, each with its place.
 import { limits, type Problem, problem } from "../../core/base/index.ts";
 import { entryFromBlock } from "./entry-from-block.ts";
-import { type FencedBlock, fencedBlocks } from "./fenced-blocks.ts";
+import { fencedBlocks } from "./fenced-blocks.ts";
 import { frontMatter } from "./front-matter.ts";
+import { DEEPEST_MARKDOWN, markdownNesting } from "./markdown-nesting.ts";
 import type { Entry, Notebook } from "./notebook.ts";
 
 /** How many lines `text` has before `offset`, plus one. */
@@ -15,24 +16,39 @@ function lineCounter(text: string): (offset: number) => number {
   };
 }
 
-function blocksOf(text: string, start: number): readonly FencedBlock[] | null {
-  try {
-    return fencedBlocks(text, start);
-  } catch {
-    return null; // a text made to break the Markdown reader
-  }
-}
-
 /** A notebook read. text: the file as it is, either line end; file: its path, for the places of problems. Never throws. */
 export function notebookFromText(text: string, file: string): Notebook {
-  const empty = { text, title: "", frontMatter: Object.create(null) as Readonly<Record<string, unknown>>, parts: [], entries: [] };
+  const empty = {
+    text,
+    title: "",
+    frontMatter: Object.create(null) as Readonly<Record<string, unknown>>,
+    parts: [],
+    entries: [],
+  };
   const top = { file, line: 1, column: 1, length: 1 };
   if (text.length > limits.notebookBytes.value)
-    return { ...empty, problems: [problem("limit", { what: limits.notebookBytes.words, limit: `${limits.notebookBytes.value}`, found: `${text.length}` }, top)] };
+    return {
+      ...empty,
+      problems: [
+        problem(
+          "limit",
+          { what: limits.notebookBytes.words, limit: `${limits.notebookBytes.value}`, found: `${text.length}` },
+          top,
+        ),
+      ],
+    };
   const front = frontMatter(text, file);
-  const found = blocksOf(text, front.end);
   const problems: Problem[] = [...front.problems];
-  if (found === null) problems.push(problem("limit", { what: "lists and quotations inside one another", limit: "100", found: "more" }, top));
+  const tooDeep = markdownNesting(text, front.end);
+  if (tooDeep >= 0)
+    problems.push(
+      problem(
+        "limit",
+        { what: "lists and quotations inside one another", limit: `${DEEPEST_MARKDOWN}`, found: "more" },
+        { ...top, line: lineCounter(text)(tooDeep) },
+      ),
+    );
+  const found = fencedBlocks(text, front.end, tooDeep < 0 ? text.length : tooDeep);
   const parts: Notebook["parts"][number][] = [];
   const entries: Entry[] = [];
   const taken = new Set<string>();
@@ -44,9 +60,15 @@ export function notebookFromText(text: string, file: string): Notebook {
     if (stretch.trim() !== "") parts.push({ is: "prose", prose: { line: lineAt(at), from: at, to, text: stretch } });
     at = to;
   };
-  for (const block of found ?? []) {
+  for (const block of found) {
     if (entries.length >= limits.entries.value) {
-      problems.push(problem("limit", { what: limits.entries.words, limit: `${limits.entries.value}`, found: "more" }, { ...top, line: block.line }));
+      problems.push(
+        problem(
+          "limit",
+          { what: limits.entries.words, limit: `${limits.entries.value}`, found: "more" },
+          { ...top, line: block.line },
+        ),
+      );
       break;
     }
     const entry = entryFromBlock(text, file, block, taken, placed);

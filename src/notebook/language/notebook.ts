@@ -28,7 +28,10 @@ export type Notebook = {
   readonly title: string;
   /** Names of record files from the front matter, and the date it was written. */
   readonly frontMatter: Readonly<Record<string, unknown>>;
-  readonly parts: readonly ({ readonly is: "prose"; readonly prose: Prose } | { readonly is: "entry"; readonly entry: Entry })[];
+  readonly parts: readonly (
+    | { readonly is: "prose"; readonly prose: Prose }
+    | { readonly is: "entry"; readonly entry: Entry }
+  )[];
   readonly entries: readonly Entry[];
   /** Problems of the file itself: front matter, unclosed fences. */
   readonly problems: readonly Problem[];

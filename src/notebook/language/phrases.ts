@@ -13,7 +13,8 @@ export type Phrase = {
 
 const OPERAND = /^\s*[\p{L}\p{N}_`("“.−-]/u;
 /** At the start of a sentence a column could stand too: it is the column if a sentence goes on behind it. */
-const OPERAND_FOLLOWS = /^\s+(?!(?:against|across|beside|word|is|and|or|stays|has)(?![\p{L}\p{N}_]))[\p{L}\p{N}_`("“.−-]/u;
+const OPERAND_FOLLOWS =
+  /^\s+(?!(?:against|across|beside|word|is|and|or|stays|has)(?![\p{L}\p{N}_]))[\p{L}\p{N}_`("“.−-]/u;
 
 /** Every phrase. Of two with one spelling, the first that can stand at a place is taken. */
 export const phrases: readonly Phrase[] = [

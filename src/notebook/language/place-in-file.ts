@@ -13,5 +13,9 @@ export function placeInFile(entry: Pick<Entry, "body" | "bodyLine">, span: Span)
   const lines = before.split("\n");
   const lineEnd = entry.body.indexOf("\n", from);
   const end = lineEnd < 0 ? to : Math.min(to, lineEnd);
-  return { line: entry.bodyLine + lines.length - 1, column: (lines.at(-1) ?? "").length + 1, length: Math.max(1, end - from) };
+  return {
+    line: entry.bodyLine + lines.length - 1,
+    column: (lines.at(-1) ?? "").length + 1,
+    length: Math.max(1, end - from),
+  };
 }

@@ -3,4 +3,7 @@ import { quotedText } from "./quoted-text.ts";
 
 const WORDS = /(?:^|\s)(?:by|where|of|within|stated|because|in|has|when|than|for)(?:\s|$)/;
 
-export const printLabel = (label: string): string => (/^[\p{L}_][\p{L}\p{N}_ -]{0,60}$/u.test(label) && !WORDS.test(label) && !label.endsWith(" ") && !label.includes("  ") ? label : quotedText(label));
+export const printLabel = (label: string): string =>
+  /^[\p{L}_][\p{L}\p{N}_ -]{0,60}$/u.test(label) && !WORDS.test(label) && !label.endsWith(" ") && !label.includes("  ")
+    ? label
+    : quotedText(label);

@@ -2,6 +2,11 @@
 import { type Expression, printExpression } from "../../core/formula/index.ts";
 
 const isLoose = (expression: Expression): boolean =>
-  expression.kind === "in" || expression.kind === "if" || expression.kind === "group" || (expression.kind === "unary" && expression.operator === "not") || (expression.kind === "binary" && (expression.operator === "and" || expression.operator === "or"));
+  expression.kind === "in" ||
+  expression.kind === "if" ||
+  expression.kind === "group" ||
+  (expression.kind === "unary" && expression.operator === "not") ||
+  (expression.kind === "binary" && (expression.operator === "and" || expression.operator === "or"));
 
-export const printPart = (expression: Expression): string => (isLoose(expression) ? `(${printExpression(expression)})` : printExpression(expression));
+export const printPart = (expression: Expression): string =>
+  isLoose(expression) ? `(${printExpression(expression)})` : printExpression(expression);

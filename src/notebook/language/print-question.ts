@@ -16,15 +16,20 @@ function asked(question: QuestionSyntax): string {
       ];
       return `${printPart(question.y)} against ${question.x.map(printPart).join(" and ")}${clauses.join("")}`;
     }
-    case "comparison": return `${printPart(question.y)} across ${printPart(question.across)}`;
-    case "agreement": return `${printPart(question.a)} beside ${printPart(question.b)}`;
-    case "words": return `words of ${printPart(question.notes)} across ${printPart(question.across)}`;
-    case "word": return `${printPart(question.notes)} word ${quotedText(question.word)} against ${printPart(question.x)}`;
+    case "comparison":
+      return `${printPart(question.y)} across ${printPart(question.across)}`;
+    case "agreement":
+      return `${printPart(question.a)} beside ${printPart(question.b)}`;
+    case "words":
+      return `words of ${printPart(question.notes)} across ${printPart(question.across)}`;
+    case "word":
+      return `${printPart(question.notes)} word ${quotedText(question.word)} against ${printPart(question.x)}`;
     case "prediction": {
       const given = question.when.map(({ x, is }) => `${printPart(x)} is ${printPart(is)}`).join(" and ");
       return `expect ${printPart(question.y)} when ${given}${question.group === null ? "" : ` for ${printLabel(question.group)}`}`;
     }
-    case "ranking": return `rank ${printEntryName(question.table.name)} by ${printPart(question.expression)}`;
+    case "ranking":
+      return `rank ${printEntryName(question.table.name)} by ${printPart(question.expression)}`;
   }
 }
 

@@ -6,12 +6,18 @@ import { quotedText } from "./quoted-text.ts";
 
 function claimed(rule: RuleSyntax): string {
   switch (rule.claims) {
-    case "moves-with": return `when ${printPart(rule.x)} ${rule.xMoves}, ${printPart(rule.y)} ${rule.yMoves}`;
-    case "holds": return `when ${printPart(rule.when)}, expect ${printPart(rule.expect)}`;
-    case "stays-within": return `${printPart(rule.y)} stays within ${printPart(rule.within_)} of ${printPart(rule.of)}`;
-    case "give-or-take": return `${printPart(rule.y)} is ${printPart(rule.is)} give or take ${printPart(rule.tolerance)}`;
-    case "has-more": return `${printLabel(rule.more)} has ${rule.moreOrLess} ${printPart(rule.y)} than ${printLabel(rule.less)}`;
-    case "same-within": return `${printPart(rule.a)} and ${printPart(rule.b)} are the same within ${printPart(rule.tolerance)}`;
+    case "moves-with":
+      return `when ${printPart(rule.x)} ${rule.xMoves}, ${printPart(rule.y)} ${rule.yMoves}`;
+    case "holds":
+      return `when ${printPart(rule.when)}, expect ${printPart(rule.expect)}`;
+    case "stays-within":
+      return `${printPart(rule.y)} stays within ${printPart(rule.within_)} of ${printPart(rule.of)}`;
+    case "give-or-take":
+      return `${printPart(rule.y)} is ${printPart(rule.is)} give or take ${printPart(rule.tolerance)}`;
+    case "has-more":
+      return `${printLabel(rule.more)} has ${rule.moreOrLess} ${printPart(rule.y)} than ${printLabel(rule.less)}`;
+    case "same-within":
+      return `${printPart(rule.a)} and ${printPart(rule.b)} are the same within ${printPart(rule.tolerance)}`;
   }
 }
 

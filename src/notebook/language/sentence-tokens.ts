@@ -1,7 +1,8 @@
 // Words told apart. A word is a keyword only where the grammar can take that keyword, so a column may be called `within` or `of` and
 // still be named in a formula; a unit is taken after a number, never a name.
-import { groupFunctions } from "../../core/formula/index.ts";
+
 import { ExternalTokenizer, type InputStream, type Stack } from "@lezer/lr";
+import { groupFunctions } from "../../core/formula/index.ts";
 import { phrases } from "./phrases.ts";
 import * as terms from "./sentence.grammar.terms";
 import { showsInUnit, unitAt, unitLikeAt } from "./unit-at.ts";
@@ -28,8 +29,13 @@ const LABEL_BEFORE_HAS = /^[^\n,;"`]{1,80}?(?=\s+has\s+(?:more|less)\s)/u;
 const LABEL = /^[^\n,;"`]{1,80}?(?=\s*(?:$|[\n,;]|\s(?:by|where|of|within|stated|because|in)\s))/u;
 
 /** The keywords by their first word, compiled: words, then a place where a word ends. */
-const byFirstWord = new Map<string, { readonly term: number; readonly pattern: RegExp; readonly before: RegExp | null }[]>();
-for (const { term: name, words, before } of [...phrases].sort((a, b) => b.words.split(" ").length - a.words.split(" ").length)) {
+const byFirstWord = new Map<
+  string,
+  { readonly term: number; readonly pattern: RegExp; readonly before: RegExp | null }[]
+>();
+for (const { term: name, words, before } of [...phrases].sort(
+  (a, b) => b.words.split(" ").length - a.words.split(" ").length,
+)) {
   const first = words.split(" ")[0] ?? words;
   const pattern = new RegExp(`^${words.replaceAll(" ", "\\s+")}(?![\\p{L}\\p{N}_])`, "u");
   byFirstWord.set(first, [...(byFirstWord.get(first) ?? []), { term: term(name), pattern, before: before ?? null }]);
@@ -58,9 +64,13 @@ const shapes: readonly { readonly term: number; readonly length: (text: string) 
     ["EntryName", /^(?:`[^`\n]+`|[\p{L}\p{N}_][\p{L}\p{N}_-]*)/u],
     ["StatedDate", STATED_DATE],
   ] as const
-).map(([name, pattern]) => ({ term: term(name), length: (text: string) => (pattern.exec(text)?.[0] ?? "").trimEnd().length }));
+).map(([name, pattern]) => ({
+  term: term(name),
+  length: (text: string) => (pattern.exec(text)?.[0] ?? "").trimEnd().length,
+}));
 
-const isWordStart = (code: number): boolean => code === 95 || code >= 128 || (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
+const isWordStart = (code: number): boolean =>
+  code === 95 || code >= 128 || (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
 
 function keywordAt(text: string, stack: Stack): { readonly term: number; readonly length: number } | null {
   const first = WORD.exec(text)?.[0];
@@ -128,7 +138,8 @@ export function readSentenceToken(input: InputStream, stack: Stack): void {
     const date = DATE.exec(near)?.[0];
     if (date !== undefined) return take(term("Date"), date.length);
     const fraction = FRACTION.exec(near)?.[0];
-    if (fraction !== undefined && unitAt(line(near.slice(fraction.length)).trimStart()) > 0) return take(term("Number"), fraction.length);
+    if (fraction !== undefined && unitAt(line(near.slice(fraction.length)).trimStart()) > 0)
+      return take(term("Number"), fraction.length);
     const number = NUMBER.exec(near)?.[0];
     if (number !== undefined) take(term("Number"), number.length);
     return;
@@ -138,7 +149,8 @@ export function readSentenceToken(input: InputStream, stack: Stack): void {
   if (keyword !== null) return take(keyword.term, keyword.length);
   const word = WORD.exec(near)?.[0];
   if (word === undefined) return;
-  if (stack.canShift(term("GroupName")) && groupFunctionNames.has(word) && /^\s+of\s/.test(near.slice(word.length))) return take(term("GroupName"), word.length);
+  if (stack.canShift(term("GroupName")) && groupFunctionNames.has(word) && /^\s+of\s/.test(near.slice(word.length)))
+    return take(term("GroupName"), word.length);
   take(term("Name"), word.length < NEAR ? word.length : (WORD.exec(ahead(input, FAR))?.[0].length ?? word.length));
 }
 

@@ -3,17 +3,29 @@ import type { SyntaxNode } from "@lezer/common";
 import { limits } from "../../core/base/index.ts";
 import { entryForms } from "./entry-forms.ts";
 import type { EntryKindId, EntrySyntax } from "./entry-syntax.ts";
-import { nestingOf } from "./nesting-of.ts";
+import { firstSyntaxProblem } from "./first-syntax-problem.ts";
 import { logicalLines } from "./logical-lines.ts";
-import { sentenceTree } from "./sentence-parser.ts";
+import { nestingOf } from "./nesting-of.ts";
+import { sentenceParser } from "./sentence-parser.ts";
+import { strictTree } from "./strict-tree.ts";
 import { syntaxFromFormula } from "./syntax-from-formula.ts";
 import { syntaxFromQuestion } from "./syntax-from-question.ts";
 import { syntaxFromRecords } from "./syntax-from-records.ts";
 import { syntaxFromRule } from "./syntax-from-rule.ts";
-import { firstSyntaxProblem } from "./first-syntax-problem.ts";
-import { amountOf, nameOf, type SyntaxProblem, type SyntaxReading, spanOf, textOf, unquoted } from "./syntax-reading.ts";
+import {
+  amountOf,
+  nameOf,
+  type SyntaxProblem,
+  type SyntaxReading,
+  spanOf,
+  textOf,
+  unquoted,
+} from "./syntax-reading.ts";
 
 export type BodySyntax = { readonly syntax: EntrySyntax | null; readonly problems: readonly SyntaxProblem[] };
+
+/** How many problems of one entry are told with all that could stand there; the rest only with their places. */
+const CLOSELY = 20;
 
 type Line<T> = (reading: SyntaxReading, top: SyntaxNode) => T | null;
 
@@ -28,13 +40,16 @@ function one<T>(kind: EntryKindId, text: string, base: number, problems: SyntaxP
   const { depth, at } = nestingOf(text);
   const { value: deepest, words } = limits.formulaDepth;
   if (depth > deepest) {
-    problems.push({ code: "limit", span: { from: base + at, to: base + at + 1 }, facts: { what: words, limit: `${deepest}`, found: `${depth}` } });
+    problems.push({
+      code: "limit",
+      span: { from: base + at, to: base + at + 1 },
+      facts: { what: words, limit: `${deepest}`, found: `${depth}` },
+    });
     return null;
   }
-  const tree = sentenceTree(kind, text);
-  const wrong = firstSyntaxProblem(kind, text, base, tree, problems.length < 20);
-  if (wrong) {
-    problems.push(wrong);
+  const { tree, stoppedAt } = strictTree(sentenceParser(kind), text);
+  if (tree === null) {
+    problems.push(firstSyntaxProblem(kind, text, base, stoppedAt, problems.length < CLOSELY));
     return null;
   }
   const before = problems.length;
@@ -54,7 +69,14 @@ const whole: { readonly [K in EntryKindId]: (body: string, problems: SyntaxProbl
     columns: each("columns", body, problems, (reading, top) => {
       const name = top.getChild("Name");
       const formula = top.getChild("Formula");
-      return name && formula && { ...spanOf(reading, top), name: nameOf(reading, name), expression: syntaxFromFormula(reading, formula) };
+      return (
+        name &&
+        formula && {
+          ...spanOf(reading, top),
+          name: nameOf(reading, name),
+          expression: syntaxFromFormula(reading, formula),
+        }
+      );
     }),
   }),
   value: (body, problems) => {
@@ -64,10 +86,11 @@ const whole: { readonly [K in EntryKindId]: (body: string, problems: SyntaxProbl
     });
     return expression && { kind: "value", expression };
   },
-  dial: (body, problems) => one("dial", body, 0, problems, (reading, top) => {
-    const [start, low, high, step] = top.getChildren("Quantity").map((quantity) => amountOf(reading, quantity));
-    return start && low && high ? { kind: "dial" as const, start, low, high, step: step ?? null } : null;
-  }),
+  dial: (body, problems) =>
+    one("dial", body, 0, problems, (reading, top) => {
+      const [start, low, high, step] = top.getChildren("Quantity").map((quantity) => amountOf(reading, quantity));
+      return start && low && high ? { kind: "dial" as const, start, low, high, step: step ?? null } : null;
+    }),
   question: (body, problems) => {
     const question = one("question", body, 0, problems, syntaxFromQuestion);
     return question && { kind: "question", question };
@@ -76,18 +99,37 @@ const whole: { readonly [K in EntryKindId]: (body: string, problems: SyntaxProbl
     const rule = one("rule", body, 0, problems, syntaxFromRule);
     return rule && { kind: "rule", rule };
   },
-  rig: (body, problems) => one("rig", body, 0, problems, (reading, top) => {
-    const [measured, reference] = top.getChildren("Name").map((name) => nameOf(reading, name));
-    const where = top.getChild("WhereClause")?.getChild("Formula");
-    return measured && reference ? { kind: "rig" as const, reading: measured, reference, file: fileOf(reading, top), where: where ? syntaxFromFormula(reading, where) : null } : null;
-  }),
-  picture: (body, problems) => one("picture", body, 0, problems, (reading, top) => {
-    const [y, x] = top.getChildren("Formula").map((formula) => syntaxFromFormula(reading, formula));
-    const by = top.getChild("PictureByClause")?.getChild("Formula");
-    const where = top.getChild("WhereClause")?.getChild("Formula");
-    const of = top.getChild("OfClause")?.getChild("EntryName");
-    return y && x ? { kind: "picture" as const, y, x, by: by ? syntaxFromFormula(reading, by) : null, of: of ? nameOf(reading, of) : null, where: where ? syntaxFromFormula(reading, where) : null } : null;
-  }),
+  rig: (body, problems) =>
+    one("rig", body, 0, problems, (reading, top) => {
+      const [measured, reference] = top.getChildren("Name").map((name) => nameOf(reading, name));
+      const where = top.getChild("WhereClause")?.getChild("Formula");
+      return measured && reference
+        ? {
+            kind: "rig" as const,
+            reading: measured,
+            reference,
+            file: fileOf(reading, top),
+            where: where ? syntaxFromFormula(reading, where) : null,
+          }
+        : null;
+    }),
+  picture: (body, problems) =>
+    one("picture", body, 0, problems, (reading, top) => {
+      const [y, x] = top.getChildren("Formula").map((formula) => syntaxFromFormula(reading, formula));
+      const by = top.getChild("PictureByClause")?.getChild("Formula");
+      const where = top.getChild("WhereClause")?.getChild("Formula");
+      const of = top.getChild("OfClause")?.getChild("EntryName");
+      return y && x
+        ? {
+            kind: "picture" as const,
+            y,
+            x,
+            by: by ? syntaxFromFormula(reading, by) : null,
+            of: of ? nameOf(reading, of) : null,
+            where: where ? syntaxFromFormula(reading, where) : null,
+          }
+        : null;
+    }),
   lexicon: (body, problems) => ({
     kind: "lexicon",
     families: each("lexicon", body, problems, (reading, top) => {
@@ -95,7 +137,12 @@ const whole: { readonly [K in EntryKindId]: (body: string, problems: SyntaxProbl
       return family === undefined ? null : { family, words };
     }),
   }),
-  use: (body, problems) => one("use", body, 0, problems, (reading, top) => ({ kind: "use" as const, names: top.getChildren("EntryName").map((name) => nameOf(reading, name)), file: fileOf(reading, top) })),
+  use: (body, problems) =>
+    one("use", body, 0, problems, (reading, top) => ({
+      kind: "use" as const,
+      names: top.getChildren("EntryName").map((name) => nameOf(reading, name)),
+      file: fileOf(reading, top),
+    })),
   setting: (body, problems) => ({
     kind: "setting",
     dials: each("setting", body, problems, (reading, top) => {
@@ -109,10 +156,20 @@ const whole: { readonly [K in EntryKindId]: (body: string, problems: SyntaxProbl
 /** What a body of this kind says. Places are offsets in the body. Never throws. */
 export function syntaxFromBody(kind: EntryKindId, body: string): BodySyntax {
   const { value: most, words } = limits.entryCharacters;
-  if (body.length > most) return { syntax: null, problems: [{ code: "limit", span: { from: 0, to: 1 }, facts: { what: words, limit: `${most}`, found: `${body.length}` } }] };
+  if (body.length > most)
+    return {
+      syntax: null,
+      problems: [
+        { code: "limit", span: { from: 0, to: 1 }, facts: { what: words, limit: `${most}`, found: `${body.length}` } },
+      ],
+    };
   const problems: SyntaxProblem[] = [];
   const syntax = whole[kind](body, problems);
   if (entryForms[kind].byLine && problems.length === 0 && logicalLines(body).length === 0)
-    problems.push({ code: "syntax", span: { from: 0, to: 0 }, facts: { found: "Nothing", expected: "at least one line" } });
+    problems.push({
+      code: "syntax",
+      span: { from: 0, to: 0 },
+      facts: { found: "Nothing", expected: "at least one line" },
+    });
   return { syntax, problems };
 }

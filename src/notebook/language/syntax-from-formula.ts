@@ -6,17 +6,31 @@ import { childrenOf, nameOf, numberOf, type SyntaxReading, spanOf, textOf, unquo
 
 /** Operators by node, with how tightly they bind. */
 const OPERATORS: ReadonlyMap<string, readonly [BinaryOperator, number]> = new Map([
-  ["Or", ["or", 1]], ["And", ["and", 2]],
-  ["Equal", ["=", 4]], ["Is", ["=", 4]], ["NotEqual", ["!=", 4]], ["IsNot", ["!=", 4]],
-  ["Less", ["<", 4]], ["LessEqual", ["<=", 4]], ["More", [">", 4]], ["MoreEqual", [">=", 4]],
-  ["Plus", ["+", 5]], ["Minus", ["-", 5]], ["Times", ["*", 6]], ["Divide", ["/", 6]], ["Power", ["^", 8]],
+  ["Or", ["or", 1]],
+  ["And", ["and", 2]],
+  ["Equal", ["=", 4]],
+  ["Is", ["=", 4]],
+  ["NotEqual", ["!=", 4]],
+  ["IsNot", ["!=", 4]],
+  ["Less", ["<", 4]],
+  ["LessEqual", ["<=", 4]],
+  ["More", [">", 4]],
+  ["MoreEqual", [">=", 4]],
+  ["Plus", ["+", 5]],
+  ["Minus", ["-", 5]],
+  ["Times", ["*", 6]],
+  ["Divide", ["/", 6]],
+  ["Power", ["^", 8]],
 ]);
 /** Signs before signs and powers of powers add to the brackets, which are counted before anything is parsed. */
 const DEEPEST = limits.formulaDepth.value * 4;
 const NOT_BINDS = 3;
 const MINUS_BINDS = 7;
 
-const missingAt = (reading: SyntaxReading, node: { readonly from: number; readonly to: number }): Expression => ({ ...spanOf(reading, node), kind: "missing" });
+const missingAt = (reading: SyntaxReading, node: { readonly from: number; readonly to: number }): Expression => ({
+  ...spanOf(reading, node),
+  kind: "missing",
+});
 
 /** Walks the flat list of signs, operands and operators once. */
 type Walk = { readonly reading: SyntaxReading; readonly nodes: readonly SyntaxNode[]; at: number; depth: number };
@@ -26,7 +40,11 @@ function tooDeep(walk: Walk): boolean {
   const node = walk.nodes[walk.at];
   const { reading } = walk;
   if (!reading.problems.some(({ code }) => code === "limit"))
-    reading.problems.push({ code: "limit", span: spanOf(reading, node ?? { from: 0, to: 1 }), facts: { what: limits.formulaDepth.words, limit: `${limits.formulaDepth.value}`, found: "more" } });
+    reading.problems.push({
+      code: "limit",
+      span: spanOf(reading, node ?? { from: 0, to: 1 }),
+      facts: { what: limits.formulaDepth.words, limit: `${limits.formulaDepth.value}`, found: "more" },
+    });
   return true;
 }
 
@@ -45,7 +63,13 @@ function signed(walk: Walk): Expression {
   walk.depth++;
   const operand = climbed(walk, node.name === "Not" ? NOT_BINDS : MINUS_BINDS);
   walk.depth--;
-  return { from: walk.reading.base + node.from, to: operand.to, kind: "unary", operator: node.name === "Not" ? "not" : "-", operand };
+  return {
+    from: walk.reading.base + node.from,
+    to: operand.to,
+    kind: "unary",
+    operator: node.name === "Not" ? "not" : "-",
+    operand,
+  };
 }
 
 /** Operators that bind at least as tightly as `least`, from the left in a loop; powers from the right. */
@@ -63,7 +87,15 @@ function climbed(walk: Walk, least: number): Expression {
     walk.depth++;
     const right = climbed(walk, operator[0] === "^" ? MINUS_BINDS : operator[1] + 1);
     walk.depth--;
-    left = { from: left.from, to: right.to, kind: "binary", operator: operator[0], operatorSpan: spanOf(walk.reading, node), left, right };
+    left = {
+      from: left.from,
+      to: right.to,
+      kind: "binary",
+      operator: operator[0],
+      operatorSpan: spanOf(walk.reading, node),
+      left,
+      right,
+    };
   }
 }
 
@@ -74,35 +106,65 @@ function numberExpression(reading: SyntaxReading, node: SyntaxNode): Expression 
   const given = uncertainty?.getChild("Number");
   const other = uncertainty?.getChild("Unit") ?? null;
   if (own && other && textOf(reading, own) !== textOf(reading, other))
-    reading.problems.push({ code: "syntax", span: spanOf(reading, other), facts: { found: textOf(reading, other), expected: `the uncertainty in ${textOf(reading, own)}` } });
+    reading.problems.push({
+      code: "syntax",
+      span: spanOf(reading, other),
+      facts: { found: textOf(reading, other), expected: `the uncertainty in ${textOf(reading, own)}` },
+    });
   const unit = own ?? other;
   return {
-    ...spanOf(reading, node), kind: "number", value: number ? numberOf(reading, number) : 0, unit: unit ? textOf(reading, unit) : null,
-    ...(unit ? { unitSpan: spanOf(reading, unit) } : {}), ...(given ? { uncertainty: numberOf(reading, given) } : {}),
+    ...spanOf(reading, node),
+    kind: "number",
+    value: number ? numberOf(reading, number) : 0,
+    unit: unit ? textOf(reading, unit) : null,
+    ...(unit ? { unitSpan: spanOf(reading, unit) } : {}),
+    ...(given ? { uncertainty: numberOf(reading, given) } : {}),
   };
 }
 
 function expressionFromAtom(reading: SyntaxReading, node: SyntaxNode, depth: number): Expression {
   const span = spanOf(reading, node);
   switch (node.name) {
-    case "Amount": return numberExpression(reading, node);
-    case "Text": return { ...span, kind: "text", value: unquoted(textOf(reading, node)) };
-    case "Date": return { ...span, kind: "date", value: textOf(reading, node) };
-    case "Name": return { ...span, kind: "name", name: nameOf(reading, node).name };
+    case "Amount":
+      return numberExpression(reading, node);
+    case "Text":
+      return { ...span, kind: "text", value: unquoted(textOf(reading, node)) };
+    case "Date":
+      return { ...span, kind: "date", value: textOf(reading, node) };
+    case "Name":
+      return { ...span, kind: "name", name: nameOf(reading, node).name };
     case "Paren": {
       const inner = node.getChild("Formula");
       return inner ? syntaxFromFormula(reading, inner, depth) : { ...span, kind: "missing" };
     }
     case "Call": {
       const name = node.getChild("Name") ?? node;
-      return { ...span, kind: "call", name: nameOf(reading, name).name, nameSpan: spanOf(reading, name), arguments: node.getChildren("Formula").map((each) => syntaxFromFormula(reading, each, depth)) };
+      return {
+        ...span,
+        kind: "call",
+        name: nameOf(reading, name).name,
+        nameSpan: spanOf(reading, name),
+        arguments: node.getChildren("Formula").map((each) => syntaxFromFormula(reading, each, depth)),
+      };
     }
     case "Group": {
       const name = node.getChild("GroupName") ?? node;
-      const [of, by] = node.getChildren("Part").map((part) => (part.firstChild ? expressionFromAtom(reading, part.firstChild, depth) : missingAt(reading, part)));
-      return { ...span, kind: "group", name: textOf(reading, name), nameSpan: spanOf(reading, name), of: of ?? { ...span, kind: "missing" }, by: by ?? null };
+      const [of, by] = node
+        .getChildren("Part")
+        .map((part) =>
+          part.firstChild ? expressionFromAtom(reading, part.firstChild, depth) : missingAt(reading, part),
+        );
+      return {
+        ...span,
+        kind: "group",
+        name: textOf(reading, name),
+        nameSpan: spanOf(reading, name),
+        of: of ?? { ...span, kind: "missing" },
+        by: by ?? null,
+      };
     }
-    default: return { ...span, kind: "missing" };
+    default:
+      return { ...span, kind: "missing" };
   }
 }
 
@@ -113,7 +175,13 @@ function expressionFromChain(reading: SyntaxReading, nodes: readonly SyntaxNode[
     const branch = first.getChild("Branch");
     const otherwise = branch ? expressionFromChain(reading, childrenOf(branch), depth + 1) : undefined;
     const none = missingAt(reading, first);
-    return { ...spanOf(reading, first), kind: "if", condition: condition ?? none, then: then ?? none, otherwise: otherwise ?? none };
+    return {
+      ...spanOf(reading, first),
+      kind: "if",
+      condition: condition ?? none,
+      then: then ?? none,
+      otherwise: otherwise ?? none,
+    };
   }
   return climbed({ reading, nodes, at: 0, depth }, 0);
 }
@@ -124,10 +192,16 @@ export function syntaxFromFormula(reading: SyntaxReading, formula: SyntaxNode, d
   if (tooDeep({ reading, nodes: [formula], at: 0, depth })) return missingAt(reading, formula);
   const operators = nodes.filter(({ name }) => OPERATORS.has(name)).length;
   if (operators > limits.formulaOperators.value) {
-    reading.problems.push({ code: "limit", span: spanOf(reading, formula), facts: { what: limits.formulaOperators.words, limit: `${limits.formulaOperators.value}`, found: `${operators}` } });
+    reading.problems.push({
+      code: "limit",
+      span: spanOf(reading, formula),
+      facts: { what: limits.formulaOperators.words, limit: `${limits.formulaOperators.value}`, found: `${operators}` },
+    });
     return missingAt(reading, formula);
   }
   const operand = expressionFromChain(reading, nodes, depth + 1);
   const unit = formula.getChild("ShowIn") ? formula.getChild("Unit") : null;
-  return unit ? { ...spanOf(reading, formula), kind: "in", operand, unit: textOf(reading, unit), unitSpan: spanOf(reading, unit) } : operand;
+  return unit
+    ? { ...spanOf(reading, formula), kind: "in", operand, unit: textOf(reading, unit), unitSpan: spanOf(reading, unit) }
+    : operand;
 }

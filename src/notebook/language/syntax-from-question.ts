@@ -16,19 +16,38 @@ export function syntaxFromQuestion(reading: SyntaxReading, top: SyntaxNode): Que
     const found = node.getChild(clause)?.getChild(kind);
     return found ? nameOf(reading, found) : null;
   };
-  const tail = { where: inClause("WhereClause"), by: nameIn("ByClause", "MethodName"), of: nameIn("OfClause", "EntryName") };
+  const tail = {
+    where: inClause("WhereClause"),
+    by: nameIn("ByClause", "MethodName"),
+    of: nameIn("OfClause", "EntryName"),
+  };
   const [first, ...others] = formulas(node);
   const [second] = others;
   if (!first) return null;
   switch (node.name) {
     case "Relation":
-      return second ? { ...tail, asks: "relation", y: first, x: others, allowingFor: node.getChildren("AllowingClause").flatMap(formulas), within: inClause("WithinClause"), powerLaw: node.getChild("AsPowerLaw") !== null } : null;
-    case "Comparison": return second ? { ...tail, asks: "comparison", y: first, across: second } : null;
-    case "Agreement": return second ? { ...tail, asks: "agreement", a: first, b: second } : null;
-    case "WordsAcross": return second ? { ...tail, asks: "words", notes: first, across: second } : null;
+      return second
+        ? {
+            ...tail,
+            asks: "relation",
+            y: first,
+            x: others,
+            allowingFor: node.getChildren("AllowingClause").flatMap(formulas),
+            within: inClause("WithinClause"),
+            powerLaw: node.getChild("AsPowerLaw") !== null,
+          }
+        : null;
+    case "Comparison":
+      return second ? { ...tail, asks: "comparison", y: first, across: second } : null;
+    case "Agreement":
+      return second ? { ...tail, asks: "agreement", a: first, b: second } : null;
+    case "WordsAcross":
+      return second ? { ...tail, asks: "words", notes: first, across: second } : null;
     case "WordAgainst": {
       const word = node.getChild("Text");
-      return word && second ? { ...tail, asks: "word", notes: first, word: unquoted(textOf(reading, word)), x: second } : null;
+      return word && second
+        ? { ...tail, asks: "word", notes: first, word: unquoted(textOf(reading, word)), x: second }
+        : null;
     }
     case "Prediction": {
       const when = node.getChildren("Given").flatMap((given) => {
@@ -42,6 +61,7 @@ export function syntaxFromQuestion(reading: SyntaxReading, top: SyntaxNode): Que
       const table = node.getChild("EntryName");
       return table && { ...tail, asks: "ranking", table: nameOf(reading, table), expression: first };
     }
-    default: return null;
+    default:
+      return null;
   }
 }

@@ -18,12 +18,18 @@ export function syntaxFromRecords(reading: SyntaxReading, top: SyntaxNode): Reco
   switch (node.name) {
     case "FromLine": {
       const number = node.getChild("Number");
-      return file === null ? null : { ...span, says: "from", file, sheet: quoted("Text"), table: number && numberOf(reading, number) };
+      return file === null
+        ? null
+        : { ...span, says: "from", file, sheet: quoted("Text"), table: number && numberOf(reading, number) };
     }
-    case "JoinLine": return file === null || !column ? null : { ...span, says: "join", file, on: column };
-    case "PieceLine": return column && { ...span, says: "piece-is", column };
-    case "ShareLine": return column && { ...span, says: "pieces-share", column };
-    case "FinishedLine": return column && { ...span, says: "finished-on", column };
+    case "JoinLine":
+      return file === null || !column ? null : { ...span, says: "join", file, on: column };
+    case "PieceLine":
+      return column && { ...span, says: "piece-is", column };
+    case "ShareLine":
+      return column && { ...span, says: "pieces-share", column };
+    case "FinishedLine":
+      return column && { ...span, says: "finished-on", column };
     case "CorrectLine": {
       const rig = node.getChild("EntryName");
       return column && rig && { ...span, says: "correct", column, by: nameOf(reading, rig) };
@@ -33,6 +39,7 @@ export function syntaxFromRecords(reading: SyntaxReading, top: SyntaxNode): Reco
       const because = quoted("Text");
       return piece === null || because === null ? null : { ...span, says: "leave-out", piece, because };
     }
-    default: return null;
+    default:
+      return null;
   }
 }

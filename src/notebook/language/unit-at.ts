@@ -6,7 +6,9 @@ const PART = /^(?:\[[A-Za-z_0-9]{1,20}\]|[\p{L}°%‰′µ]{1,24})(?:\^?[-−]?\
 const JOIN = /^(?:[/.·⋅]|[ \u00a0\u202f]per[ \u00a0\u202f]|[ \u00a0\u202f])/u;
 /** Words of sentences that may follow an amount: a unit never runs on into them. */
 const NEVER = new Set(
-  "in and or not is as at a for from to step by of than then else give within where stated because rises falls against across beside allowing when expect word if has stays are".split(" "),
+  "in and or not is as at a for from to step by of than then else give within where stated because rises falls against across beside allowing when expect word if has stays are".split(
+    " ",
+  ),
 );
 const WORD = /^[\p{L}_]+/u;
 

@@ -1,7 +1,13 @@
 import { expect, it } from "vitest";
 import { completionsAt } from "../../../src/notebook/language/index.ts";
 
-const names = { columns: ["density", "species"], functions: ["bar_stiffness"], methods: ["welch", "errors-in-variables"], units: ["mm", "m", "GPa"], tables: ["tops", "earlier-tops"] };
+const names = {
+  columns: ["density", "species"],
+  functions: ["bar_stiffness"],
+  methods: ["welch", "errors-in-variables"],
+  units: ["mm", "m", "GPa"],
+  tables: ["tops", "earlier-tops"],
+};
 const labels = (kind: string, text: string) => completionsAt(text, kind, text.length, names).map(({ label }) => label);
 
 it.each([

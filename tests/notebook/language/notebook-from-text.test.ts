@@ -22,11 +22,23 @@ it.each(demos)("reads every entry of %s without a problem", (name) => {
 it("reads prose and entries in file order, with their lines", () => {
   const { parts, title } = read("---\ntitle: T\n---\nOne.\n\n```value a\n1\n```\nTwo.\n");
   expect(title).toBe("T");
-  expect(parts.map((part) => (part.is === "prose" ? [part.prose.line, part.prose.text.trim()] : [part.entry.line, part.entry.name]))).toEqual([[4, "One."], [6, "a"], [9, "Two."]]);
+  expect(
+    parts.map((part) =>
+      part.is === "prose" ? [part.prose.line, part.prose.text.trim()] : [part.entry.line, part.entry.name],
+    ),
+  ).toEqual([
+    [4, "One."],
+    [6, "a"],
+    [9, "Two."],
+  ]);
 });
 
 it("names an entry without a name by its kind and place", () => {
-  expect(read("```question\na across b\n```\n```value v\n1\n```\n```question\nc across d\n```").entries.map(({ name }) => name)).toEqual(["question-1", "v", "question-2"]);
+  expect(
+    read("```question\na across b\n```\n```value v\n1\n```\n```question\nc across d\n```").entries.map(
+      ({ name }) => name,
+    ),
+  ).toEqual(["question-1", "v", "question-2"]);
 });
 
 it("lets columns go by the name of their table", () => {
@@ -47,35 +59,108 @@ it.each([
   expect(allProblems(read(text)).map(({ line, column, code }) => `${line}:${column} ${code}`)).toEqual([expected]);
 });
 
-it.each(["```js\nlet a;\n```", "```\na\n```", "> ```value a\n> 1\n> ```", "```{value}\n1\n```", "    ```value a\n    1\n    ```"])("takes %j for prose", (text) => {
+it.each([
+  "```js\nlet a;\n```",
+  "```\na\n```",
+  "> ```value a\n> 1\n> ```",
+  "```{value}\n1\n```",
+  "    ```value a\n    1\n    ```",
+])("takes %j for prose", (text) => {
   expect(read(text).entries).toEqual([]);
   expect(allProblems(read(text))).toEqual([]);
 });
 
 it("reads names of objects as names like any other", () => {
-  const { frontMatter, entries } = read("---\n__proto__: {polluted: 1}\nconstructor: x\n---\n```value constructor\n1\n```\n```value __proto__\n1\n```");
+  const { frontMatter, entries } = read(
+    "---\n__proto__: {polluted: 1}\nconstructor: x\n---\n```value constructor\n1\n```\n```value __proto__\n1\n```",
+  );
   expect(Object.keys(frontMatter)).toEqual(["__proto__", "constructor"]);
   expect(entries.map(({ name }) => name)).toEqual(["constructor", "__proto__"]);
   expect(({} as { polluted?: number }).polluted).toBeUndefined();
 });
 
 it("refuses aliases that grow", () => {
-  const bomb = `---\na: &a [x,x,x,x,x,x,x,x,x]\n${"bcdefg".split("").map((each, i) => `${each}: &${each} [${`*${"abcdefg"[i]},`.repeat(9)}]`).join("\n")}\n---\n`;
+  const bomb = `---\na: &a [x,x,x,x,x,x,x,x,x]\n${"bcdefg"
+    .split("")
+    .map((each, i) => `${each}: &${each} [${`*${"abcdefg"[i]},`.repeat(9)}]`)
+    .join("\n")}\n---\n`;
   expect(allProblems(read(bomb)).map(({ code }) => code)).toEqual(["front-matter"]);
+});
+
+it.each([
+  [">".repeat(100), []],
+  [`one\n${">".repeat(101)}`, ["2 limit"]],
+  [`one\n\n${"- ".repeat(101)}`, ["3 limit"]],
+  [Array.from({ length: 400 }, (_, i) => `${" ".repeat(i)}- a`).join("\n"), ["302 limit"]],
+])("reads quotations and lists in one another a hundred deep", (text, expected) => {
+  const notebook = read(`\`\`\`value a\n1\n\`\`\`\n${text}`);
+  expect(notebook.problems.map(({ line, code }) => `${line - 3} ${code}`)).toEqual(expected);
+  expect(notebook.entries).toHaveLength(1);
 });
 
 function staysInside(text: string): void {
   const notebook = read(text);
   const lines = text.split("\n");
   for (const { line, column, length } of allProblems(notebook)) {
-    expect(line >= 1 && line <= lines.length && column >= 1 && column <= (lines[line - 1] ?? "").length + 1 && length >= 1).toBe(true);
+    expect(
+      line >= 1 && line <= lines.length && column >= 1 && column <= (lines[line - 1] ?? "").length + 1 && length >= 1,
+    ).toBe(true);
   }
-  expect(notebook.parts.map((part) => (part.is === "prose" ? part.prose.text : text.slice(part.entry.bodyFrom, part.entry.bodyTo))).every((each) => text.includes(each))).toBe(true);
+  expect(
+    notebook.parts
+      .map((part) => (part.is === "prose" ? part.prose.text : text.slice(part.entry.bodyFrom, part.entry.bodyTo)))
+      .every((each) => text.includes(each)),
+  ).toBe(true);
 }
 
-law("any text is read, and every problem has its place in it", [fc.string({ unit: "binary", maxLength: 400 })], staysInside);
-const scrap = fc.constantFrom("a", "against ", "across ", "when ", " is ", "rises", ", ", "(", ")", '"', "`", "```", "```value v", "\n", "\r\n", "in ", "3/32 ", "mm ", "by ", "of ", "---\n", "mean of ", "if ", "then ", "±", "has more ", "stated ", "2024-05-02", "𝒳", "=", "^", "-", ": ", "from ", "\u0000");
-law("any run of words in an entry is read, and every problem has its place in it", [fc.constantFrom(...entryKindIds), fc.array(scrap, { maxLength: 30 })], (kind, words) => staysInside(`\`\`\`${kind} x\n${words.join("")}\n\`\`\`\n`), 1000);
+law(
+  "any text is read, and every problem has its place in it",
+  [fc.string({ unit: "binary", maxLength: 400 })],
+  staysInside,
+);
+const scrap = fc.constantFrom(
+  "a",
+  "against ",
+  "across ",
+  "when ",
+  " is ",
+  "rises",
+  ", ",
+  "(",
+  ")",
+  '"',
+  "`",
+  "```",
+  "```value v",
+  "\n",
+  "\r\n",
+  "in ",
+  "3/32 ",
+  "mm ",
+  "by ",
+  "of ",
+  "---\n",
+  "mean of ",
+  "if ",
+  "then ",
+  "±",
+  "has more ",
+  "stated ",
+  "2024-05-02",
+  "𝒳",
+  "=",
+  "^",
+  "-",
+  ": ",
+  "from ",
+  "\u0000",
+);
+law(
+  "any run of words in an entry is read, and every problem has its place in it",
+  [fc.constantFrom(...entryKindIds), fc.array(scrap, { maxLength: 30 })],
+  (kind, words) => staysInside(`\`\`\`${kind} x\n${words.join("")}\n\`\`\`\n`),
+  1000,
+);
 
 it.each(demos)("reads %s cut off at any letter", (name) => {
   const text = demo(name);

@@ -29,7 +29,11 @@ it("says what could stand where the sentence ends too early", () => {
   expect(syntaxFromBody("dial", "9 N m from").problems[0]?.facts).toEqual({ found: "The end", expected: "a number" });
 });
 
-it.each([[200, 0], [201, 1], [50_000, 1]])("reads %i brackets in one another with %i problems", (depth, wrong) => {
+it.each([
+  [200, 0],
+  [201, 1],
+  [50_000, 1],
+])("reads %i brackets in one another with %i problems", (depth, wrong) => {
   const { problems } = syntaxFromBody("value", `${"(".repeat(depth)}1${")".repeat(depth)}`);
   expect(problems.map(({ code }) => code)).toEqual(wrong ? ["limit"] : []);
 });

@@ -1,6 +1,12 @@
 import { expect, it } from "vitest";
 import { functionCatalogue, groupFunctions } from "../../../src/core/formula/index.ts";
-import { entryKindIds, notebookFromText, sentenceForms, syntaxFromBody, wordsPage } from "../../../src/notebook/language/index.ts";
+import {
+  entryKindIds,
+  notebookFromText,
+  sentenceForms,
+  syntaxFromBody,
+  wordsPage,
+} from "../../../src/notebook/language/index.ts";
 
 it.each(sentenceForms)("the example of $form can be written as it stands", ({ kind, example }) => {
   const { syntax, problems } = syntaxFromBody(kind, example);
@@ -8,9 +14,12 @@ it.each(sentenceForms)("the example of $form can be written as it stands", ({ ki
   expect(syntax?.kind).toBe(kind);
 });
 
-it.each([...functionCatalogue, ...groupFunctions])("the example of the function $id can be written as it stands", ({ example }) => {
-  expect(syntaxFromBody("value", example).problems).toEqual([]);
-});
+it.each([...functionCatalogue, ...groupFunctions])(
+  "the example of the function $id can be written as it stands",
+  ({ example }) => {
+    expect(syntaxFromBody("value", example).problems).toEqual([]);
+  },
+);
 
 it("tells of every kind of entry", () => {
   expect(new Set(sentenceForms.map(({ kind }) => kind))).toEqual(new Set(entryKindIds));
