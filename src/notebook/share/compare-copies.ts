@@ -15,11 +15,15 @@ const MOST = 1000;
 
 const named = <T extends { readonly name: string }>(list: readonly T[]) => new Map(list.map((one) => [one.name, one]));
 
+/** Entries by kind and name: a records entry and the columns entry of its table share a name. */
+const called = (list: EmbeddedCopy["result"]["entries"]) => new Map(list.map((one) => [`${one.kind} ${one.name}`, one]));
+
 /** What of an entry is its answer and not how it is shown. */
 function entryChanges(before: EmbeddedCopy, after: EmbeddedCopy): readonly CopyChange[] {
-  const [old, now] = [named(before.result.entries), named(after.result.entries)];
-  return [...new Set([...old.keys(), ...now.keys()])].flatMap((name) => {
-    const [a, b] = [old.get(name), now.get(name)];
+  const [old, now] = [called(before.result.entries), called(after.result.entries)];
+  return [...new Set([...old.keys(), ...now.keys()])].flatMap((key) => {
+    const [a, b] = [old.get(key), now.get(key)];
+    const name = (a ?? b)?.name ?? key;
     if (!a || !b)
       return [{ entry: name, what: "entry", before: a ? a.asked : "absent", after: b ? b.asked : "absent" }];
     const plain = (entry: typeof a) => ({
