@@ -72,7 +72,7 @@ const shapes: readonly { readonly term: number; readonly length: (text: string) 
 const isWordStart = (code: number): boolean =>
   code === 95 || code >= 128 || (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
 
-function keywordAt(text: string, stack: Stack): { readonly term: number; readonly length: number } | null {
+function keywordAt(text: string, stack: Stack): Token | null {
   const first = WORD.exec(text)?.[0];
   if (first === undefined) return null;
   for (const each of byFirstWord.get(first) ?? []) {
@@ -104,16 +104,15 @@ function unitLength(text: string, stack: Stack): number {
   return known > 0 ? known : keywordAt(text, stack) === null ? unitLikeAt(here) : 0;
 }
 
-/** Reads one token where the input stands, or none. */
-export function readSentenceToken(input: InputStream, stack: Stack): void {
+type Token = { readonly term: number; readonly length: number };
+
+/** The token where the input stands, or none. */
+function tokenAt(input: InputStream, stack: Stack): Token | null {
   const { next } = input;
-  if (next < 0 || next === 32 || next === 10 || next === 13 || next === 9) return;
+  const take = (name: number, length: number): Token => ({ term: name, length });
+  if (next < 0 || next === 32 || next === 10 || next === 13 || next === 9) return null;
   const wide = shapes.find((shape) => stack.canShift(shape.term));
   const near = ahead(input, NEAR);
-  const take = (name: number, length: number): void => {
-    input.advance(length);
-    input.acceptToken(name);
-  };
   const label = labelAt(near, stack);
   if (label > 0) return take(term("Label"), label);
   if (wide !== undefined) {
@@ -126,13 +125,13 @@ export function readSentenceToken(input: InputStream, stack: Stack): void {
   }
   if (next === 34 || next === 0x201c) {
     const text = TEXT.exec(ahead(input, FAR))?.[0];
-    if (text !== undefined) take(term("Text"), text.length);
-    return;
+    if (text !== undefined) return take(term("Text"), text.length);
+    return null;
   }
   if (next === 96) {
     const name = BACKQUOTED.exec(ahead(input, 600))?.[0];
-    if (name !== undefined) take(term("Name"), name.length);
-    return;
+    if (name !== undefined) return take(term("Name"), name.length);
+    return null;
   }
   if ((next >= 48 && next <= 57) || next === 46) {
     const date = DATE.exec(near)?.[0];
@@ -141,17 +140,28 @@ export function readSentenceToken(input: InputStream, stack: Stack): void {
     if (fraction !== undefined && unitAt(line(near.slice(fraction.length)).trimStart()) > 0)
       return take(term("Number"), fraction.length);
     const number = NUMBER.exec(near)?.[0];
-    if (number !== undefined) take(term("Number"), number.length);
-    return;
+    if (number !== undefined) return take(term("Number"), number.length);
+    return null;
   }
-  if (!isWordStart(next)) return;
+  if (!isWordStart(next)) return null;
   const keyword = keywordAt(near, stack);
   if (keyword !== null) return take(keyword.term, keyword.length);
   const word = WORD.exec(near)?.[0];
-  if (word === undefined) return;
+  if (word === undefined) return null;
   if (stack.canShift(term("GroupName")) && groupFunctionNames.has(word) && /^\s+of\s/.test(near.slice(word.length)))
     return take(term("GroupName"), word.length);
-  take(term("Name"), word.length < NEAR ? word.length : (WORD.exec(ahead(input, FAR))?.[0].length ?? word.length));
+  return take(
+    term("Name"),
+    word.length < NEAR ? word.length : (WORD.exec(ahead(input, FAR))?.[0].length ?? word.length),
+  );
+}
+
+/** Reads one token where the input stands, or none. */
+export function readSentenceToken(input: InputStream, stack: Stack): void {
+  const token = tokenAt(input, stack);
+  if (token === null) return;
+  input.advance(token.length);
+  input.acceptToken(token.term);
 }
 
 /** The tokens of sentences that need more than their first letter to be told apart. */

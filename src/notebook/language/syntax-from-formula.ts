@@ -179,6 +179,7 @@ function expressionFromChain(reading: SyntaxReading, nodes: readonly SyntaxNode[
       ...spanOf(reading, first),
       kind: "if",
       condition: condition ?? none,
+      // biome-ignore lint/suspicious/noThenProperty: the branch of a formula's condition, never awaited
       then: then ?? none,
       otherwise: otherwise ?? none,
     };

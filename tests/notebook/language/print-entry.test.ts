@@ -59,6 +59,7 @@ const { expression } = fc.letrec<{ expression: Expression }>((tie) => ({
       .record({ of: tie("expression"), by: fc.option(tie("expression")) })
       .map((parts) => ({ ...at, kind: "group", name: "mean", nameSpan: at, ...parts }) as Expression),
     fc
+      // biome-ignore lint/suspicious/noThenProperty: the branch of a formula's condition, never awaited
       .record({ condition: tie("expression"), then: tie("expression"), otherwise: tie("expression") })
       .map((parts) => ({ ...at, kind: "if", ...parts }) as Expression),
     tie("expression").map((operand) => ({ ...at, kind: "in", operand, unit: "mm", unitSpan: at }) as Expression),
