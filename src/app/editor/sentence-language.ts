@@ -1,49 +1,38 @@
-// Completion of names while a sentence is written.
-import type { CompletionContext } from "@codemirror/autocomplete";
+// Completion while a sentence is written: what the grammar takes at the place, out of the catalogues that run.
+import type { CompletionContext, CompletionResult } from "@codemirror/autocomplete";
 import { EditorState, type Extension } from "@codemirror/state";
+import { functionCatalogue, groupFunctions } from "../../core/formula/index.ts";
+import { questionMethods } from "../../core/questions/index.ts";
+import { unitCatalogue } from "../../core/units/index.ts";
+import { type Completion, type CompletionNames, completionsAt } from "../../notebook/language/index.ts";
 
-/** The words of sentences and rules, by kind of entry. */
-const WORDS: Readonly<Record<string, readonly string[]>> = {
-  question: [
-    "against",
-    "allowing for",
-    "within",
-    "across",
-    "beside",
-    "where",
-    "by",
-    "as a power law",
-    "expect",
-    "when",
-    "rank",
-  ],
-  rule: [
-    "when",
-    "rises",
-    "falls",
-    "within",
-    "by at least",
-    "expect",
-    "stays within",
-    "give or take",
-    "stated",
-    "because",
-  ],
-  records: ["from", "join", "piece is", "pieces share", "finished on", "correct", "leave out piece", "because"],
-  picture: ["against", "by", "where"],
-  rig: ["against", "in", "where"],
+const shownAs: { readonly [K in Completion["is"]]: string } = {
+  word: "keyword",
+  column: "variable",
+  function: "function",
+  method: "constant",
+  unit: "type",
+  table: "namespace",
 };
 
-/** Completion for a kind of entry over the names that exist. */
+const catalogued = {
+  functions: [...functionCatalogue, ...groupFunctions].map((each) => each.id),
+  methods: questionMethods.map((method) => method.id),
+  units: unitCatalogue.flatMap((unit) => unit.spellings[0] ?? unit.code),
+};
+
+/** Completion for a kind of entry. `names`: the columns and entries that exist. */
 export function sentenceLanguage(kind: string, names: readonly string[]): Extension {
-  if (kind === "prose") return [];
-  const options = [
-    ...names.map((label) => ({ label, type: "variable", boost: 1 })),
-    ...(WORDS[kind] ?? []).map((label) => ({ label, type: "keyword" })),
-  ];
-  const complete = (context: CompletionContext) => {
-    const word = context.matchBefore(/[\p{L}\p{N}_]+/u);
-    return word === null && !context.explicit ? null : { from: word?.from ?? context.pos, options };
+  const offered: CompletionNames = { ...catalogued, columns: names, tables: names };
+  const complete = (context: CompletionContext): CompletionResult | null => {
+    const found = completionsAt(context.state.doc.toString(), kind, context.pos, offered);
+    const from = Math.max(...found.map((each) => each.from));
+    const begun = context.state.sliceDoc(from, context.pos) !== "";
+    if (found.length === 0 || (!begun && !context.explicit)) return null;
+    return {
+      from,
+      options: found.filter((each) => each.from === from).map(({ label, is }) => ({ label, type: shownAs[is] })),
+    };
   };
   return EditorState.languageData.of(() => [{ autocomplete: complete }]);
 }
