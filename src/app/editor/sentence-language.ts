@@ -26,9 +26,10 @@ export function sentenceLanguage(kind: string, names: readonly string[]): Extens
   const offered: CompletionNames = { ...catalogued, columns: names, tables: names };
   const complete = (context: CompletionContext): CompletionResult | null => {
     const found = completionsAt(context.state.doc.toString(), kind, context.pos, offered);
+    if (found.length === 0) return null;
     const from = Math.max(...found.map((each) => each.from));
     const begun = context.state.sliceDoc(from, context.pos) !== "";
-    if (found.length === 0 || (!begun && !context.explicit)) return null;
+    if (!begun && !context.explicit) return null;
     return {
       from,
       options: found.filter((each) => each.from === from).map(({ label, is }) => ({ label, type: shownAs[is] })),
