@@ -2,6 +2,7 @@ import type { RowRef } from "../../src/core/base/index.ts";
 import type {
   Column,
   ColumnTable,
+  DateColumn,
   GradeColumn,
   LabelColumn,
   QuantityColumn,
@@ -57,6 +58,14 @@ export const notes = (name: string, texts: readonly (string | null)[]): WordsCol
   kind: "words",
   ...file(name),
   texts,
+});
+
+/** A date column: days since 1970-01-01, NaN = missing. */
+export const date = (name: string, days: readonly number[]): DateColumn => ({
+  kind: "date",
+  ...file(name),
+  days: Float64Array.from(days),
+  texts: days.map((day) => (Number.isNaN(day) ? null : String(day))),
 });
 
 /** A table of columns for a test; pieces are called T-1, T-2 … */

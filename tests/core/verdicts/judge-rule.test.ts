@@ -1,23 +1,23 @@
 import { expect, it } from "vitest";
-import type { LabelColumn, QuantityColumn } from "../../../src/core/columns/index.ts";
+import type { QuantityColumn } from "../../../src/core/columns/index.ts";
 import { generatorFromSeed } from "../../../src/core/numerics/index.ts";
 import { judgeRule, type ResolvedRule } from "../../../src/core/verdicts/index.ts";
-import { madeDate, madeLabel, madeQuantity, madeTable } from "../../support/made-table.ts";
+import { date, label, quantity, tableOf } from "../../support/table-of.ts";
 
-// Thirty tops: stiffness in Pa, thickness in m, the first half finished on day 10, the second on day 20.
+// Thirty tops: stiffness in GPa, thickness in mm, the first half finished on day 10, the second on day 20.
 const chance = generatorFromSeed(7);
 const noise = (size: number) => (chance.next() - 0.5) * size;
-const stiffness = Array.from({ length: 30 }, (_, at) => (9 + (at % 10) / 2) * 1e9);
-const falling = stiffness.map((each) => 3.4e-3 - 0.08e-3 * (each / 1e9) + noise(0.1e-3));
+const stiffness = Array.from({ length: 30 }, (_, at) => 9 + (at % 10) / 2);
+const falling = stiffness.map((each) => 3.4 - 0.08 * each + noise(0.1));
 const turned = falling.map((each, at) =>
-  at < 15 ? each : 3.4e-3 - 0.08e-3 * 10 + 0.08e-3 * ((stiffness[at] ?? 0) / 1e9) + noise(0.05e-3),
+  at < 15 ? each : 3.4 - 0.08 * 10 + 0.08 * (stiffness[at] ?? 0) + noise(0.05),
 );
 const days = stiffness.map((_, at) => (at < 15 ? 10 : 20));
 
-const x = madeQuantity("stiffness", "GPa", stiffness) as QuantityColumn;
+const x = quantity("stiffness", "GPa", stiffness);
 const tableWith = (y: readonly number[]) => {
-  const column = madeQuantity("thickness", "mm", y) as QuantityColumn;
-  return { y: column, table: madeTable([x, column, madeDate("finished_on", days)], 30, { finished: "finished_on" }) };
+  const column = quantity("thickness", "mm", y);
+  return { y: column, table: tableOf([x, column, date("finished_on", days)], { finished: "finished_on" }) };
 };
 const rule = (y: QuantityColumn, statedDay: number | null): ResolvedRule => ({
   claims: "moves-with",
@@ -63,12 +63,12 @@ it("uses every record of a rule without a date", () => {
 });
 
 it("needs a rate that surely reaches the share claimed", () => {
-  const y = madeQuantity(
+  const y = quantity(
     "sustain",
     "s",
     Array.from({ length: 20 }, (_, at) => (at < 18 ? 2 : 4)),
-  ) as QuantityColumn;
-  const table = madeTable([y], 20);
+  );
+  const table = tableOf([y]);
   const holds = (hold: number, of: number, expected: number): ReturnType<typeof judgeRule> =>
     judgeRule({
       table,
@@ -90,16 +90,16 @@ it("needs a rate that surely reaches the share claimed", () => {
 });
 
 it("compares two groups by the interval of their difference", () => {
-  const y = madeQuantity(
+  const y = quantity(
     "density",
     "kg/m3",
     Array.from({ length: 20 }, (_, at) => (at < 10 ? 420 : 360) + (at % 5)),
-  ) as QuantityColumn;
-  const groups = madeLabel(
+  );
+  const groups = label(
     "species",
     Array.from({ length: 20 }, (_, at) => (at < 10 ? "spruce" : "cedar")),
-  ) as LabelColumn;
-  const table = madeTable([y, groups], 20);
+  );
+  const table = tableOf([y, groups]);
   const claim = (more: string, less: string, byAtLeast: number | null) =>
     judgeRule({
       table,
@@ -123,17 +123,17 @@ it("compares two groups by the interval of their difference", () => {
 });
 
 it("calls two ways of measuring the same only when the interval lies inside the margin", () => {
-  const a = madeQuantity(
+  const a = quantity(
     "by_tap",
     "GPa",
-    Array.from({ length: 12 }, (_, at) => (10 + at) * 1e9),
-  ) as QuantityColumn;
-  const b = madeQuantity(
+    Array.from({ length: 12 }, (_, at) => 10 + at),
+  );
+  const b = quantity(
     "by_load",
     "GPa",
-    Array.from({ length: 12 }, (_, at) => (10 + at + (at % 2 ? 0.1 : -0.1)) * 1e9),
-  ) as QuantityColumn;
-  const table = madeTable([a, b], 12);
+    Array.from({ length: 12 }, (_, at) => 10 + at + (at % 2 ? 0.1 : -0.1)),
+  );
+  const table = tableOf([a, b]);
   const claim = (margin: number) =>
     judgeRule({
       table,

@@ -1,14 +1,12 @@
 // "when CONDITION, expect CONDITION [in at least N of M]": how often it held, against the share claimed or against how often it holds anyway.
-import { declined, type Estimate, type SetAside, succeeded } from "../../base/index.ts";
+import { declined, type SetAside, succeeded } from "../../base/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
-import { wilsonInterval } from "../../questions/index.ts";
 import type { ResolvedRule } from "../resolved-rule.ts";
 import type { RuleInput } from "./rule-input.ts";
+import { shareEstimate } from "./share-estimate.ts";
 import { judgedInterval } from "./signed-interval.ts";
 
 type Holds = Extract<ResolvedRule, { claims: "holds" }>;
-
-const LEVEL = 0.95;
 
 /** Counts over the rows that take part: where the condition was met, and where it was not. */
 function counted(rule: Holds, { table, mask }: RuleInput) {
@@ -42,25 +40,17 @@ export function judgeHolds(rule: Holds, input: RuleInput): JudgementOutcome {
   if (tried < 1) return declined("too-few-records", { have: 0, need: 1 });
   if (!rule.atLeast && otherwise.tried < 1) return declined("one-group", { column: rule.when.words, group: "yes" });
   const bound = rule.atLeast ? rule.atLeast.hold / rule.atLeast.of : otherwise.held / otherwise.tried;
-  const share = wilsonInterval(held, tried, LEVEL);
-  const { verdict, more } = judgedInterval({ value: share.estimate, low: share.low, high: share.high }, bound, tried);
+  const share = shareEstimate(`share in which ${rule.expect.words}`, held, tried);
+  const { verdict, more } = judgedInterval(share, bound, tried);
   const percent = (value: number) => `${Math.round(100 * value)} %`;
   const against = rule.atLeast
     ? `the rule asks for ${rule.atLeast.hold} of ${rule.atLeast.of}`
     : `it holds in ${otherwise.held} of ${otherwise.tried} of the others anyway`;
-  const estimate: Estimate = {
-    name: `share in which ${rule.expect.words}`,
-    value: share.estimate,
-    low: share.low,
-    high: share.high,
-    level: LEVEL,
-    unit: "1",
-  };
   return succeeded({
     verdict,
     shows: `it held in ${held} of ${tried} (${percent(share.low)} to ${percent(share.high)}), where ${against}`,
     more,
-    estimate: [estimate],
+    estimate: [share],
     checks: [],
     cautions: tried < 10 ? [{ code: "few-records", facts: { have: tried, need: 10 } }] : [],
     columns: [],
