@@ -1,16 +1,20 @@
 // Expressions of the little language behind closureFunction. `compile` is handed in, for expressions hold functions and functions hold expressions.
 import type { AnyNode, AssignmentExpression, CallExpression, MemberExpression, ObjectExpression } from "acorn";
+import { closureOperators, unaryOperators } from "./closure-operators.ts";
 import { unsupported } from "./closure-pattern.ts";
 import type { ClosureScope, Frame, Run } from "./closure-scope.ts";
 import { frameUp, memberKey, memberName, placeOf } from "./closure-scope.ts";
-import { closureOperators, unaryOperators } from "./closure-operators.ts";
 
 export type Compile = (node: AnyNode, scope: ClosureScope | null) => Run;
 type Members = Record<PropertyKey, unknown>;
 type Callable = (...values: readonly unknown[]) => unknown;
 
 const GLOBALS: ReadonlyMap<string, unknown> = new Map<string, unknown>([
-  ["undefined", undefined], ["NaN", Number.NaN], ["Infinity", Number.POSITIVE_INFINITY], ["Date", Date], ["Math", Math],
+  ["undefined", undefined],
+  ["NaN", Number.NaN],
+  ["Infinity", Number.POSITIVE_INFINITY],
+  ["Date", Date],
+  ["Math", Math],
 ]);
 
 function named(name: string, scope: ClosureScope | null): Run {
@@ -48,7 +52,10 @@ function member(node: MemberExpression, compile: Compile, scope: ClosureScope | 
 }
 
 function call(node: CallExpression, compile: Compile, scope: ClosureScope | null): Run {
-  const list = node.arguments.map((each) => ({ many: each.type === "SpreadElement", run: compile(each.type === "SpreadElement" ? each.argument : each, scope) }));
+  const list = node.arguments.map((each) => ({
+    many: each.type === "SpreadElement",
+    run: compile(each.type === "SpreadElement" ? each.argument : each, scope),
+  }));
   const spread = list.some((each) => each.many);
   const [x, y] = list.map((each) => each.run);
   const all = (e: Frame): unknown[] => {
@@ -80,7 +87,8 @@ function object(node: ObjectExpression, compile: Compile, scope: ClosureScope | 
   const list = node.properties.map((each) => {
     if (each.type !== "Property") return unsupported(each);
     const key = each.computed ? compile(each.key, scope) : null;
-    const name = each.key.type === "Identifier" ? each.key.name : each.key.type === "Literal" ? String(each.key.value) : "";
+    const name =
+      each.key.type === "Identifier" ? each.key.name : each.key.type === "Literal" ? String(each.key.value) : "";
     return { key: key ?? (() => name), value: compile(each.value, scope) };
   });
   return (e) => {
@@ -117,7 +125,8 @@ function assignment(node: AssignmentExpression, compile: Compile, scope: Closure
 export function closureExpression(node: AnyNode, scope: ClosureScope | null, compile: Compile): Run {
   const c = (each: AnyNode): Run => compile(each, scope);
   switch (node.type) {
-    case "Identifier": return named(node.name, scope);
+    case "Identifier":
+      return named(node.name, scope);
     case "Literal": {
       if (node.regex) {
         const { pattern, flags } = node.regex;
@@ -131,18 +140,25 @@ export function closureExpression(node: AnyNode, scope: ClosureScope | null, com
       const runs = node.expressions.map(c);
       return (e) => runs.reduce((text, run, i) => text + String(run(e)) + (texts[i + 1] ?? ""), texts[0] ?? "");
     }
-    case "ChainExpression": return c(node.expression);
-    case "ParenthesizedExpression": return c(node.expression);
-    case "MemberExpression": return member(node, compile, scope);
-    case "CallExpression": return call(node, compile, scope);
+    case "ChainExpression":
+      return c(node.expression);
+    case "ParenthesizedExpression":
+      return c(node.expression);
+    case "MemberExpression":
+      return member(node, compile, scope);
+    case "CallExpression":
+      return call(node, compile, scope);
     case "ArrayExpression": {
       const list = node.elements.map((each) => (each && each.type !== "SpreadElement" ? c(each) : unsupported(node)));
       return (e) => list.map((run) => run(e));
     }
-    case "ObjectExpression": return object(node, compile, scope);
-    case "UnaryExpression": return (unaryOperators.get(node.operator) ?? unsupported(node))(c(node.argument));
+    case "ObjectExpression":
+      return object(node, compile, scope);
+    case "UnaryExpression":
+      return (unaryOperators.get(node.operator) ?? unsupported(node))(c(node.argument));
     case "BinaryExpression":
-    case "LogicalExpression": return (closureOperators.get(node.operator) ?? unsupported(node))(c(node.left), c(node.right));
+    case "LogicalExpression":
+      return (closureOperators.get(node.operator) ?? unsupported(node))(c(node.left), c(node.right));
     case "ConditionalExpression": {
       const [test, yes, no] = [c(node.test), c(node.consequent), c(node.alternate)];
       return (e) => (test(e) ? yes(e) : no(e));
@@ -151,7 +167,9 @@ export function closureExpression(node: AnyNode, scope: ClosureScope | null, com
       const list = node.expressions.map(c);
       return (e) => list.reduce<unknown>((_, run) => run(e), undefined);
     }
-    case "AssignmentExpression": return assignment(node, compile, scope);
-    default: return unsupported(node);
+    case "AssignmentExpression":
+      return assignment(node, compile, scope);
+    default:
+      return unsupported(node);
   }
 }

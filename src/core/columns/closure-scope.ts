@@ -17,7 +17,8 @@ export function memberName(name: string): string {
 }
 
 /** A computed member: a number, a symbol, or a name that may be used. */
-export const memberKey = (key: unknown): PropertyKey => (typeof key === "number" || typeof key === "symbol" ? key : memberName(String(key)));
+export const memberKey = (key: unknown): PropertyKey =>
+  typeof key === "number" || typeof key === "symbol" ? key : memberName(String(key));
 
 /** How many frames up and at which place a name stands, or null. */
 export function placeOf(scope: ClosureScope | null, name: string): readonly [up: number, place: number] | null {

@@ -1,18 +1,25 @@
 // One typed column out of the cells of one column of a file.
+
+import type { DescribedColumn, Reading, RecordColumn } from "../records/index.ts";
 import { pitchFromText } from "../units/index.ts";
 import type { Column, ColumnOrigin } from "./column.ts";
 import { daysFromDate } from "./days-from-date.ts";
 import { gradeFromCells } from "./grade-from-cells.ts";
 import { labelsFromTexts } from "./labels-from-texts.ts";
 import { quantityFromCells } from "./quantity-from-cells.ts";
-import type { DescribedColumn, Reading, RecordColumn } from "../records/index.ts";
 
-type Parts = { readonly name: string; readonly header: string; readonly origin: ColumnOrigin; readonly warnings: number };
+type Parts = {
+  readonly name: string;
+  readonly header: string;
+  readonly origin: ColumnOrigin;
+  readonly warnings: number;
+};
 export type ColumnRead = { readonly column: Column; readonly otherDimension: number; readonly otherScale: number };
 
 const WORDS_BY_NAME = /^(notes?|remarks?|comments?|words?|sound|impression|description|notas?|bemerkung(en)?)$/;
 
-const textOf = (cell: Reading): string | null => (cell.value === null || cell.kind === "blank" || cell.kind === "unreadable" ? null : String(cell.value));
+const textOf = (cell: Reading): string | null =>
+  cell.value === null || cell.kind === "blank" || cell.kind === "unreadable" ? null : String(cell.value);
 
 /** Whether texts are notes in words and not names: called so, or mostly different and of three words or more on average. */
 function isWords(name: string, texts: readonly (string | null)[]): boolean {
@@ -27,7 +34,8 @@ const YES = new Set(["yes", "true", "1"]);
 
 function textColumn(parts: Parts, cells: readonly Reading[], kind: string | undefined): Column {
   const texts = cells.map(textOf);
-  if (kind === "words" || (kind !== "label" && kind !== "id" && isWords(parts.name, texts))) return { ...parts, kind: "words", texts };
+  if (kind === "words" || (kind !== "label" && kind !== "id" && isWords(parts.name, texts)))
+    return { ...parts, kind: "words", texts };
   return { ...parts, kind: "label", ...labelsFromTexts(texts) };
 }
 
@@ -35,7 +43,8 @@ function pitchColumn(parts: Parts, cells: readonly Reading[]): Column {
   const frequencies = new Float64Array(cells.length).fill(Number.NaN);
   const texts = cells.map((cell, row) => {
     if (cell.kind !== "pitch" || cell.value === null) return null;
-    frequencies[row] = typeof cell.value === "number" ? cell.value : (pitchFromText(cell.value)?.frequency ?? Number.NaN);
+    frequencies[row] =
+      typeof cell.value === "number" ? cell.value : (pitchFromText(cell.value)?.frequency ?? Number.NaN);
     return typeof cell.value === "number" ? `${cell.value} Hz` : cell.value;
   });
   return { ...parts, kind: "pitch", frequencies, texts };
@@ -43,12 +52,28 @@ function pitchColumn(parts: Parts, cells: readonly Reading[]): Column {
 
 function dateColumn(parts: Parts, cells: readonly Reading[]): Column {
   const texts = cells.map((cell) => (cell.kind === "date" && typeof cell.value === "string" ? cell.value : null));
-  return { ...parts, kind: "date", days: Float64Array.from(texts, (text) => (text === null ? Number.NaN : daysFromDate(text))), texts };
+  return {
+    ...parts,
+    kind: "date",
+    days: Float64Array.from(texts, (text) => (text === null ? Number.NaN : daysFromDate(text))),
+    texts,
+  };
 }
 
 /** The column, and how many of its cells count as missing although they were read: unit of another dimension, grade of another scale. */
-export function columnFromCells(name: string, origin: ColumnOrigin, read: RecordColumn, cells: readonly Reading[], said: DescribedColumn): ColumnRead {
-  const parts: Parts = { name, header: read.name, origin, warnings: cells.reduce((count, cell) => count + (cell.code === undefined ? 0 : 1), 0) };
+export function columnFromCells(
+  name: string,
+  origin: ColumnOrigin,
+  read: RecordColumn,
+  cells: readonly Reading[],
+  said: DescribedColumn,
+): ColumnRead {
+  const parts: Parts = {
+    name,
+    header: read.name,
+    origin,
+    warnings: cells.reduce((count, cell) => count + (cell.code === undefined ? 0 : 1), 0),
+  };
   const kind = said.kind ?? read.kind;
   const nothingLost = { otherDimension: 0, otherScale: 0 };
   if (kind === "quantity") {

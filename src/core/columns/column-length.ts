@@ -4,11 +4,16 @@ import type { Column } from "./column.ts";
 export function columnLength(column: Column): number {
   switch (column.kind) {
     case "quantity":
-    case "yes-no": return column.values.length;
+    case "yes-no":
+      return column.values.length;
     case "label":
-    case "grade": return column.codes.length;
-    case "date": return column.days.length;
-    case "pitch": return column.frequencies.length;
-    case "words": return column.texts.length;
+    case "grade":
+      return column.codes.length;
+    case "date":
+      return column.days.length;
+    case "pitch":
+      return column.frequencies.length;
+    case "words":
+      return column.texts.length;
   }
 }

@@ -4,7 +4,11 @@
  * @example columnName("Final thickness") -> "final_thickness"
  */
 export function columnName(header: string): string {
-  const words = header.normalize("NFC").toLowerCase().split(/[^\p{L}\p{M}\p{N}]/u).filter((word) => word !== "");
+  const words = header
+    .normalize("NFC")
+    .toLowerCase()
+    .split(/[^\p{L}\p{M}\p{N}]/u)
+    .filter((word) => word !== "");
   return words.join("_") || "column";
 }
 

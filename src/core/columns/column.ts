@@ -44,13 +44,29 @@ export type QuantityColumn = ColumnParts & {
 export type Contribution = { readonly values: Float64Array; readonly shared: boolean };
 
 //   codes [ 0, 2, -1, 0 ]   -1 = missing     names [ "cedar", "cypress", "spruce" ]  in order of first appearance, sorted
-export type LabelColumn = ColumnParts & { readonly kind: "label"; readonly codes: Int32Array; readonly names: readonly string[] };
+export type LabelColumn = ColumnParts & {
+  readonly kind: "label";
+  readonly codes: Int32Array;
+  readonly names: readonly string[];
+};
 /** Ordered grades: `codes` index `levels`, lowest first; -1 = missing. */
-export type GradeColumn = ColumnParts & { readonly kind: "grade"; readonly codes: Int32Array; readonly levels: readonly string[] };
+export type GradeColumn = ColumnParts & {
+  readonly kind: "grade";
+  readonly codes: Int32Array;
+  readonly levels: readonly string[];
+};
 /** Days since 1970-01-01 (NaN = missing) beside the text as precise as it was ("2024-05"). */
-export type DateColumn = ColumnParts & { readonly kind: "date"; readonly days: Float64Array; readonly texts: readonly (string | null)[] };
+export type DateColumn = ColumnParts & {
+  readonly kind: "date";
+  readonly days: Float64Array;
+  readonly texts: readonly (string | null)[];
+};
 /** Frequencies in Hz (NaN = missing) beside the note as written ("G#2 +12c"). Used in a formula it is a frequency. */
-export type PitchColumn = ColumnParts & { readonly kind: "pitch"; readonly frequencies: Float64Array; readonly texts: readonly (string | null)[] };
+export type PitchColumn = ColumnParts & {
+  readonly kind: "pitch";
+  readonly frequencies: Float64Array;
+  readonly texts: readonly (string | null)[];
+};
 /** Tonal notes in words; null = missing. */
 export type WordsColumn = ColumnParts & { readonly kind: "words"; readonly texts: readonly (string | null)[] };
 /** 1 yes, 0 no, -1 missing. */

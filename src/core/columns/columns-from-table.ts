@@ -1,5 +1,6 @@
 // From cells that were read to typed columns.
 import type { TraceCell } from "../base/index.ts";
+import type { RecordTable, TableDescription } from "../records/index.ts";
 import { readingInWords } from "../records/index.ts";
 import type { Column } from "./column.ts";
 import { columnFromCells } from "./column-from-cells.ts";
@@ -7,7 +8,6 @@ import { columnName, freeName } from "./column-name.ts";
 import { columnNotes } from "./column-notes.ts";
 import type { ColumnTable } from "./column-table.ts";
 import { firstNamingColumn, pieceNames } from "./piece-names.ts";
-import type { RecordTable, TableDescription } from "../records/index.ts";
 
 /** Why a row that repeats an earlier one cell by cell takes no part. */
 export const REPEATED_ROW = "repeated row";
@@ -29,7 +29,12 @@ function repeatedRows(table: RecordTable): ReadonlyMap<number, string> {
  * says of its columns, by header. Cells that are blank, unreadable or in a unit of another dimension are missing; a row that repeats an earlier
  * one is kept and left out. Records are called by the first label column without repeats, until `withRoles` says otherwise.
  */
-export function columnsFromTable(table: RecordTable, file: string, name: string, said: TableDescription = {}): ColumnTable {
+export function columnsFromTable(
+  table: RecordTable,
+  file: string,
+  name: string,
+  said: TableDescription = {},
+): ColumnTable {
   const saidOf = new Map(Object.entries(said.columns ?? {}));
   const columns = new Map<string, Column>();
   const notes: string[] = [];
@@ -40,7 +45,13 @@ export function columnsFromTable(table: RecordTable, file: string, name: string,
     const own = freeName(wanted, columns);
     if (own !== wanted) notes.push(columnNotes["name-repeats"]({ header: read.name, name: own }));
     const cells = table.rows.map((row) => row[index] ?? { raw: "", kind: "blank" as const, value: null, unit: null });
-    const { column, otherDimension, otherScale } = columnFromCells(own, { from: "file", file, table: table.name, col: index + 1 }, read, cells, about);
+    const { column, otherDimension, otherScale } = columnFromCells(
+      own,
+      { from: "file", file, table: table.name, col: index + 1 },
+      read,
+      cells,
+      about,
+    );
     if (otherDimension > 0) notes.push(columnNotes["other-dimension"]({ column: own, count: otherDimension }));
     if (otherScale > 0) notes.push(columnNotes["other-scale"]({ column: own, count: otherScale }));
     columns.set(own, column);
@@ -49,7 +60,9 @@ export function columnsFromTable(table: RecordTable, file: string, name: string,
   const cellAt = (column: string, row: number): TraceCell | null => {
     const col = colOf.get(column);
     const cell = col === undefined ? undefined : table.rows[row]?.[col];
-    return col === undefined || !cell ? null : { file, table: table.name, row: row + 1, col: col + 1, column, raw: cell.raw, reading: readingInWords(cell) };
+    return col === undefined || !cell
+      ? null
+      : { file, table: table.name, row: row + 1, col: col + 1, column, raw: cell.raw, reading: readingInWords(cell) };
   };
   const rowCount = table.rows.length;
   const named = { columns, rowCount, rawAt: (column: string, row: number) => cellAt(column, row)?.raw ?? "" };

@@ -1,7 +1,18 @@
 import type { Reading } from "../records/index.ts";
 
 const LETTERS = ["F", "E", "D", "C", "B", "A", "AA", "AAA"];
-const SIGNS = new Map([["--", -2], ["-", -1], ["o", 0], ["O", 0], ["0", 0], ["+/-", 0], ["+", 1], ["++", 2], ["+++", 3], ["---", -3]]);
+const SIGNS = new Map([
+  ["--", -2],
+  ["-", -1],
+  ["o", 0],
+  ["O", 0],
+  ["0", 0],
+  ["+/-", 0],
+  ["+", 1],
+  ["++", 2],
+  ["+++", 3],
+  ["---", -3],
+]);
 
 /** Where a written grade stands in its order: letters from F up to AAA with plus and minus, signs from -- up to ++; null if it is neither. */
 function writtenRank(text: string): number | null {
@@ -15,7 +26,8 @@ function writtenRank(text: string): number | null {
 /** The scale that most graded cells use; the first at a tie. */
 function commonScale(cells: readonly Reading[]): string | null {
   const counts = new Map<string, number>();
-  for (const cell of cells) if (cell.kind === "grade" && cell.unit !== null) counts.set(cell.unit, (counts.get(cell.unit) ?? 0) + 1);
+  for (const cell of cells)
+    if (cell.kind === "grade" && cell.unit !== null) counts.set(cell.unit, (counts.get(cell.unit) ?? 0) + 1);
   let best: string | null = null;
   for (const [scale, count] of counts) if (best === null || count > (counts.get(best) ?? 0)) best = scale;
   return best;
@@ -25,7 +37,11 @@ function commonScale(cells: readonly Reading[]): string | null {
  * Ordered grades: levels lowest first, and each cell's level (-1 = missing). On a scale of whole numbers every level up to the top of the scale
  * exists, whether or not it was given. Cells on another scale than the column's commonest are missing and counted in `otherScale`.
  */
-export function gradeFromCells(cells: readonly Reading[]): { readonly codes: Int32Array; readonly levels: readonly string[]; readonly otherScale: number } {
+export function gradeFromCells(cells: readonly Reading[]): {
+  readonly codes: Int32Array;
+  readonly levels: readonly string[];
+  readonly otherScale: number;
+} {
   const scale = commonScale(cells);
   const ranks = new Map<string, number>();
   let otherScale = 0;
@@ -41,9 +57,16 @@ export function gradeFromCells(cells: readonly Reading[]): { readonly codes: Int
     ranks.set(text, rank);
     return text;
   });
-  const top = scale?.startsWith("/") ? Number(scale.slice(1)) : Math.max(0, ...[...ranks.values()].filter(() => scale === "*"));
-  if (scale !== null && Number.isInteger(top) && top <= 20) for (let level = 1; level <= top; level++) ranks.set(String(level), level);
+  const top = scale?.startsWith("/")
+    ? Number(scale.slice(1))
+    : Math.max(0, ...[...ranks.values()].filter(() => scale === "*"));
+  if (scale !== null && Number.isInteger(top) && top <= 20)
+    for (let level = 1; level <= top; level++) ranks.set(String(level), level);
   const levels = [...ranks].sort(([a, m], [b, n]) => m - n || (a < b ? -1 : 1)).map(([text]) => text);
   const place = new Map(levels.map((text, index) => [text, index]));
-  return { codes: Int32Array.from(texts, (text) => (text === null ? -1 : (place.get(text) ?? -1))), levels, otherScale };
+  return {
+    codes: Int32Array.from(texts, (text) => (text === null ? -1 : (place.get(text) ?? -1))),
+    levels,
+    otherScale,
+  };
 }

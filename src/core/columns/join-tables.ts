@@ -2,9 +2,9 @@
 import { table as arqueroTable } from "arquero";
 import type { TraceCell } from "../base/index.ts";
 import type { Column } from "./column.ts";
-import { columnOfRows } from "./column-of-rows.ts";
 import { freeName } from "./column-name.ts";
 import { columnNotes, someNames } from "./column-notes.ts";
+import { columnOfRows } from "./column-of-rows.ts";
 import type { ColumnTable } from "./column-table.ts";
 import { lookAlikeKey } from "./look-alike-key.ts";
 import { textsOfColumn } from "./piece-names.ts";
@@ -22,12 +22,22 @@ function keysOf(table: ColumnTable, on: string): Keys {
 /** Row numbers of the pairs, in the left table's order, then the right's; right is -1 where nothing matches. A row without a key matches nothing. */
 function matchedRows(left: Keys, right: Keys): { readonly lefts: Int32Array; readonly rights: Int32Array } {
   const rightRows = right.flatMap((key, row) => (key === null ? [] : [row]));
-  const leftTable = arqueroTable({ key: left.map((key, row) => (key === null ? `\u0000${row}` : `=${key}`)), left: left.map((_, row) => row) });
+  const leftTable = arqueroTable({
+    key: left.map((key, row) => (key === null ? `\u0000${row}` : `=${key}`)),
+    left: left.map((_, row) => row),
+  });
   const rightTable = arqueroTable({ key: rightRows.map((row) => `=${right[row]}`), right: rightRows });
-  const pairs = leftTable.join_left(rightTable, "key") as unknown as { array: (name: string) => ArrayLike<number | undefined> };
+  const pairs = leftTable.join_left(rightTable, "key") as unknown as {
+    array: (name: string) => ArrayLike<number | undefined>;
+  };
   const [lefts, rights] = [Array.from(pairs.array("left")), Array.from(pairs.array("right"))];
-  const order = lefts.map((_, index) => index).sort((a, b) => (lefts[a] ?? 0) - (lefts[b] ?? 0) || (rights[a] ?? -1) - (rights[b] ?? -1));
-  return { lefts: Int32Array.from(order, (index) => lefts[index] ?? -1), rights: Int32Array.from(order, (index) => rights[index] ?? -1) };
+  const order = lefts
+    .map((_, index) => index)
+    .sort((a, b) => (lefts[a] ?? 0) - (lefts[b] ?? 0) || (rights[a] ?? -1) - (rights[b] ?? -1));
+  return {
+    lefts: Int32Array.from(order, (index) => lefts[index] ?? -1),
+    rights: Int32Array.from(order, (index) => rights[index] ?? -1),
+  };
 }
 
 /** The file that a table's first column comes from, which tells two tables of one notebook entry apart; else its name. */
@@ -43,11 +53,16 @@ function joinNotes(left: ColumnTable, right: ColumnTable, leftKeys: Keys, rightK
   for (const key of rightKeys) if (key !== null) rightCounts.set(key, (rightCounts.get(key) ?? 0) + 1);
   const leftSet = new Set(leftKeys);
   const several = leftKeys.filter((key) => key !== null && (rightCounts.get(key) ?? 0) > 1) as string[];
-  const alone = leftKeys.flatMap((key, row) => (key === null || !rightCounts.has(key) ? [key ?? `row ${row + 1}`] : []));
+  const alone = leftKeys.flatMap((key, row) =>
+    key === null || !rightCounts.has(key) ? [key ?? `row ${row + 1}`] : [],
+  );
   const unused = rightKeys.flatMap((key, row) => (key === null || !leftSet.has(key) ? [key ?? `row ${row + 1}`] : []));
-  if (several.length > 0) notes.push(columnNotes["matched-several"]({ ...names, count: several.length, keys: someNames(several) }));
-  if (alone.length > 0) notes.push(columnNotes["unmatched-left"]({ ...names, count: alone.length, keys: someNames(alone) }));
-  if (unused.length > 0) notes.push(columnNotes["unmatched-right"]({ ...names, count: unused.length, keys: someNames(unused) }));
+  if (several.length > 0)
+    notes.push(columnNotes["matched-several"]({ ...names, count: several.length, keys: someNames(several) }));
+  if (alone.length > 0)
+    notes.push(columnNotes["unmatched-left"]({ ...names, count: alone.length, keys: someNames(alone) }));
+  if (unused.length > 0)
+    notes.push(columnNotes["unmatched-right"]({ ...names, count: unused.length, keys: someNames(unused) }));
   const twins = new Map(unused.map((key) => [lookAlikeKey(key), key]));
   for (const key of new Set(alone)) {
     const twin = twins.get(lookAlikeKey(key));
@@ -84,7 +99,22 @@ export function joinTables(left: ColumnTable, right: ColumnTable, on: string): J
     const cell = right.cellAt(own, rights[row] ?? -1);
     return cell && { ...cell, column };
   };
-  const rows = Array.from(lefts, (row, index) => ({ table: left.name, row: row + 1, piece: left.rows[row]?.piece ?? `row ${index + 1}` }));
+  const rows = Array.from(lefts, (row, index) => ({
+    table: left.name,
+    row: row + 1,
+    piece: left.rows[row]?.piece ?? `row ${index + 1}`,
+  }));
   const notes = joinNotes(left, right, leftKeys, rightKeys);
-  return { table: { ...left, rowCount: lefts.length, columns, rows, leftOut, cellAt, notes: [...left.notes, ...right.notes, ...notes] }, notes };
+  return {
+    table: {
+      ...left,
+      rowCount: lefts.length,
+      columns,
+      rows,
+      leftOut,
+      cellAt,
+      notes: [...left.notes, ...right.notes, ...notes],
+    },
+    notes,
+  };
 }

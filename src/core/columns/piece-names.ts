@@ -1,10 +1,18 @@
 // What findings call a record.
 import type { Column } from "./column.ts";
 
-type Named = { readonly columns: ReadonlyMap<string, Column>; readonly rowCount: number; readonly rawAt: (column: string, row: number) => string };
+type Named = {
+  readonly columns: ReadonlyMap<string, Column>;
+  readonly rowCount: number;
+  readonly rawAt: (column: string, row: number) => string;
+};
 
 /** The text of a column at each row, null where it is missing. */
-export function textsOfColumn(column: Column, rowCount: number, rawAt: (row: number) => string): readonly (string | null)[] {
+export function textsOfColumn(
+  column: Column,
+  rowCount: number,
+  rawAt: (row: number) => string,
+): readonly (string | null)[] {
   const rows = Array.from({ length: rowCount }, (_, row) => row);
   if (column.kind === "label") return rows.map((row) => column.names[column.codes[row] ?? -1] ?? null);
   if (column.kind === "grade") return rows.map((row) => column.levels[column.codes[row] ?? -1] ?? null);
@@ -12,14 +20,21 @@ export function textsOfColumn(column: Column, rowCount: number, rawAt: (row: num
   return rows.map((row) => rawAt(row).trim() || null);
 }
 
-const hasNoRepeats = (texts: readonly (string | null)[]): boolean => texts.every((text) => text !== null) && new Set(texts).size === texts.length;
+const hasNoRepeats = (texts: readonly (string | null)[]): boolean =>
+  texts.every((text) => text !== null) && new Set(texts).size === texts.length;
 
 /** The first label column without repeats or gaps, else the first such column of any kind but words; null if there is none. */
 export function firstNamingColumn({ columns, rowCount, rawAt }: Named): string | null {
   if (rowCount === 0) return null;
   for (const labelsOnly of [true, false])
     for (const column of columns.values())
-      if ((column.kind === "label") === labelsOnly && column.kind !== "words" && column.origin.from === "file" && hasNoRepeats(textsOfColumn(column, rowCount, (row) => rawAt(column.name, row)))) return column.name;
+      if (
+        (column.kind === "label") === labelsOnly &&
+        column.kind !== "words" &&
+        column.origin.from === "file" &&
+        hasNoRepeats(textsOfColumn(column, rowCount, (row) => rawAt(column.name, row)))
+      )
+        return column.name;
   return null;
 }
 

@@ -11,12 +11,18 @@ export function presentMask(column: Column): Uint8Array {
 
 function presence(column: Column): (row: number) => boolean {
   switch (column.kind) {
-    case "quantity": return (row) => !Number.isNaN(column.values[row]);
-    case "yes-no": return (row) => column.values[row] !== -1;
+    case "quantity":
+      return (row) => !Number.isNaN(column.values[row]);
+    case "yes-no":
+      return (row) => column.values[row] !== -1;
     case "label":
-    case "grade": return (row) => column.codes[row] !== -1;
-    case "date": return (row) => !Number.isNaN(column.days[row]);
-    case "pitch": return (row) => !Number.isNaN(column.frequencies[row]);
-    case "words": return (row) => column.texts[row] !== null;
+    case "grade":
+      return (row) => column.codes[row] !== -1;
+    case "date":
+      return (row) => !Number.isNaN(column.days[row]);
+    case "pitch":
+      return (row) => !Number.isNaN(column.frequencies[row]);
+    case "words":
+      return (row) => column.texts[row] !== null;
   }
 }

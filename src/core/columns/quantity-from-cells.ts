@@ -1,13 +1,14 @@
+import type { DescribedColumn, Reading } from "../records/index.ts";
 import type { Unit } from "../units/index.ts";
 import { pitchFromText, sameDimension, toSi, unitFromCode, unitFromText } from "../units/index.ts";
 import type { QuantityColumn } from "./column.ts";
-import type { DescribedColumn, Reading } from "../records/index.ts";
 
 /** Standard uncertainty of a value that lies anywhere within a half-width. Source: JCGM 100:2008 (GUM), 4.3.7. */
 const OF_HALF_WIDTH = 1 / Math.sqrt(3);
 
 /** A cell's unit, or null if the code means none that is known. */
-export const unitOfCode = (code: string): Unit | null => unitFromText(code) ?? (code === "1" ? unitFromCode("1") : null);
+export const unitOfCode = (code: string): Unit | null =>
+  unitFromText(code) ?? (code === "1" ? unitFromCode("1") : null);
 
 /** The column's unit: as the maker says, as the head says, else that of the first cell with one, else none. */
 function columnUnit(cells: readonly Reading[], headUnit: string | null, said: DescribedColumn): Unit {
@@ -67,7 +68,10 @@ export function quantityFromCells(cells: readonly Reading[], headUnit: string | 
     if (spread > 0) hasUncertainty = true;
   }
   const shown: Pick<QuantityColumn, "values" | "uncertainty" | "unit" | "dimension"> = {
-    values, uncertainty: hasUncertainty ? uncertainty : null, unit: unit.code, dimension: unit.dimension,
+    values,
+    uncertainty: hasUncertainty ? uncertainty : null,
+    unit: unit.code,
+    dimension: unit.dimension,
   };
   return { ...shown, otherDimension };
 }

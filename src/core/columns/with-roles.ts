@@ -15,7 +15,8 @@ export type Roles = {
  */
 export function withRoles(table: ColumnTable, roles: Roles): ColumnTable {
   const rawAt = (column: string, row: number) => table.cellAt(column, row)?.raw ?? "";
-  const pieces = roles.piece !== undefined && table.columns.has(roles.piece) ? pieceNames({ ...table, rawAt }, roles.piece) : null;
+  const pieces =
+    roles.piece !== undefined && table.columns.has(roles.piece) ? pieceNames({ ...table, rawAt }, roles.piece) : null;
   const rows = pieces ? table.rows.map((row, index) => ({ ...row, piece: pieces[index] ?? row.piece })) : table.rows;
   const leftOut = new Map(table.leftOut);
   const reasons = new Map((roles.leaveOut ?? []).map(({ piece, because }) => [piece.trim().normalize("NFC"), because]));
@@ -25,5 +26,11 @@ export function withRoles(table: ColumnTable, roles: Roles): ColumnTable {
   }
   const shared = roles.shared ?? table.shared;
   const finished = roles.finished ?? table.finished;
-  return { ...table, rows, leftOut, ...(shared === undefined ? {} : { shared }), ...(finished === undefined ? {} : { finished }) };
+  return {
+    ...table,
+    rows,
+    leftOut,
+    ...(shared === undefined ? {} : { shared }),
+    ...(finished === undefined ? {} : { finished }),
+  };
 }

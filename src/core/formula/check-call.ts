@@ -17,14 +17,21 @@ export function wrongCount(call: Call, calls: FormulaFunction): FormulaProblem |
   const least = calls.arguments.filter(({ optional }) => !optional).length;
   const most = calls.repeats ? Number.POSITIVE_INFINITY : calls.arguments.length;
   const have = call.arguments.length;
-  return have >= least && have <= most ? null : formulaProblem(call.nameSpan, "wrong-argument-count", { name: calls.id, have, need: argumentsInWords(calls) });
+  return have >= least && have <= most
+    ? null
+    : formulaProblem(call.nameSpan, "wrong-argument-count", { name: calls.id, have, need: argumentsInWords(calls) });
 }
 
 /** Percent of moisture may be written as plain percent: the place says which is meant. */
-const fits = (given: Dimension, wanted: Dimension): boolean => sameDimension(given, wanted) || (sameDimension(wanted, moisture) && isDimensionless(given));
+const fits = (given: Dimension, wanted: Dimension): boolean =>
+  sameDimension(given, wanted) || (sameDimension(wanted, moisture) && isDimensionless(given));
 
 /** The result's type, or the problems with the arguments, each at its place. types: of the arguments, none of them unknown. */
-export function checkCall(call: Call, calls: FormulaFunction, types: readonly ValueType[]): ValueType | readonly FormulaProblem[] {
+export function checkCall(
+  call: Call,
+  calls: FormulaFunction,
+  types: readonly ValueType[],
+): ValueType | readonly FormulaProblem[] {
   const found: FormulaProblem[] = [];
   const given: Dimension[] = [];
   for (const [i, type] of types.entries()) {
@@ -32,11 +39,27 @@ export function checkCall(call: Call, calls: FormulaFunction, types: readonly Va
     const at = call.arguments[i] ?? call;
     const wanted = spec.takes === "same" ? (given[0] ?? dimensionless) : spec.takes;
     if (type.kind === "missing") given.push(typeof wanted === "string" ? dimensionless : wanted);
-    else if (type.kind !== "quantity") found.push(formulaProblem(at, "wrong-kind", { found: typeInWords(type), needed: `a quantity (${spec.meaning})` }));
+    else if (type.kind !== "quantity")
+      found.push(
+        formulaProblem(at, "wrong-kind", { found: typeInWords(type), needed: `a quantity (${spec.meaning})` }),
+      );
     else {
       if (typeof wanted !== "string" && !fits(type.dimension, wanted)) {
-        if (spec.takes === "same") found.push(formulaProblem(at, "wrong-dimension", { left: dimensionInWords(wanted), right: typeInWords(type), doing: calls.id }));
-        else found.push(formulaProblem(at, "wrong-kind", { found: typeInWords(type), needed: `${dimensionInWords(wanted)} (${spec.meaning})` }));
+        if (spec.takes === "same")
+          found.push(
+            formulaProblem(at, "wrong-dimension", {
+              left: dimensionInWords(wanted),
+              right: typeInWords(type),
+              doing: calls.id,
+            }),
+          );
+        else
+          found.push(
+            formulaProblem(at, "wrong-kind", {
+              found: typeInWords(type),
+              needed: `${dimensionInWords(wanted)} (${spec.meaning})`,
+            }),
+          );
       }
       given.push(type.dimension);
     }

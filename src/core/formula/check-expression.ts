@@ -1,7 +1,7 @@
 // Kind, dimension and unit of every part of a formula, before anything is computed.
 import { limits } from "../base/index.ts";
 import { daysFromDate } from "../columns/index.ts";
-import { coherentUnit, toSi, unitFromText, type Unit } from "../units/index.ts";
+import { coherentUnit, toSi, type Unit, unitFromText } from "../units/index.ts";
 import { checkBinary, isTooHigh } from "./check-binary.ts";
 import { checkCall, wrongCount } from "./check-call.ts";
 import { exactNumber } from "./exact-number.ts";
@@ -17,15 +17,29 @@ import type { Step, TypedExpression } from "./typed-expression.ts";
 import type { ValueType } from "./value-type.ts";
 import { plainNumber, typeInWords } from "./value-type.ts";
 
-export type CheckedExpression = { readonly typed: TypedExpression | null; readonly problems: readonly FormulaProblem[] };
+export type CheckedExpression = {
+  readonly typed: TypedExpression | null;
+  readonly problems: readonly FormulaProblem[];
+};
 
 /** What an operand is; null if it has a problem of its own. `literal`: its text and its step, for comparing with a grade. */
-type Operand = { readonly type: ValueType | null; readonly span: Span; readonly literal?: { readonly text: string; readonly step: number } };
+type Operand = {
+  readonly type: ValueType | null;
+  readonly span: Span;
+  readonly literal?: { readonly text: string; readonly step: number };
+};
 
 /** Largest exponent with which a unit can be written. */
 const SHOWN_EXPONENT = 9;
 
-type Work = { readonly scope: FormulaScope; readonly steps: Step[]; readonly stack: Operand[]; readonly problems: FormulaProblem[]; readonly columns: Set<string>; readonly values: Set<string> };
+type Work = {
+  readonly scope: FormulaScope;
+  readonly steps: Step[];
+  readonly stack: Operand[];
+  readonly problems: FormulaProblem[];
+  readonly columns: Set<string>;
+  readonly values: Set<string>;
+};
 
 const unknown = (node: Span): Operand => ({ type: null, span: node });
 
@@ -33,7 +47,13 @@ const unknown = (node: Span): Operand => ({ type: null, span: node });
 function push(work: Work, node: Span, type: ValueType | null, ...steps: readonly Step[]): void {
   work.steps.push(...steps);
   if (type?.kind === "quantity" && isTooHigh(type.dimension, limits.unitExponent.value)) {
-    work.problems.push(formulaProblem(node, "limit", { what: limits.unitExponent.words, limit: String(limits.unitExponent.value), found: "higher" }));
+    work.problems.push(
+      formulaProblem(node, "limit", {
+        what: limits.unitExponent.words,
+        limit: String(limits.unitExponent.value),
+        found: "higher",
+      }),
+    );
     work.stack.push(unknown(node));
   } else work.stack.push({ type, span: node });
 }
@@ -45,12 +65,20 @@ function fail(work: Work, node: Span, ...problems: readonly FormulaProblem[]): v
 
 function checkNumber(work: Work, node: Extract<Expression, { kind: "number" }>) {
   const unit: Unit | null = node.unit === null ? null : unitFromText(node.unit);
-  if (node.unit !== null && !unit) return fail(work, node, formulaProblem(node.unitSpan ?? node, "unknown-unit", { unit: node.unit }));
+  if (node.unit !== null && !unit)
+    return fail(work, node, formulaProblem(node.unitSpan ?? node, "unknown-unit", { unit: node.unit }));
   const exact = unit || node.uncertainty ? undefined : exactNumber(node.value);
   const value = unit ? toSi(node.value, unit) : node.value;
   const uncertainty = (node.uncertainty ?? 0) * (unit?.factor ?? 1);
-  const type: ValueType = unit ? { kind: "quantity", dimension: unit.dimension, unit: unit.code } : { ...plainNumber, ...(exact ? { constant: exact } : {}) };
-  push(work, node, type, { does: "constant", value: Number.isFinite(value) ? value : Number.NaN, uncertainty, source: `number at ${node.from}` });
+  const type: ValueType = unit
+    ? { kind: "quantity", dimension: unit.dimension, unit: unit.code }
+    : { ...plainNumber, ...(exact ? { constant: exact } : {}) };
+  push(work, node, type, {
+    does: "constant",
+    value: Number.isFinite(value) ? value : Number.NaN,
+    uncertainty,
+    source: `number at ${node.from}`,
+  });
 }
 
 function checkName(work: Work, node: Extract<Expression, { kind: "name" }>) {
@@ -65,7 +93,13 @@ function checkName(work: Work, node: Extract<Expression, { kind: "name" }>) {
     push(work, node, value, { does: "value", name: node.name });
   } else {
     const near = nearestName(node.name, [...columns.keys(), ...values.keys()]);
-    fail(work, node, table === null ? formulaProblem(node, "unknown-name", { name: node.name }, near) : formulaProblem(node, "unknown-column", { name: node.name, table }, near));
+    fail(
+      work,
+      node,
+      table === null
+        ? formulaProblem(node, "unknown-name", { name: node.name }, near)
+        : formulaProblem(node, "unknown-column", { name: node.name, table }, near),
+    );
   }
 }
 
@@ -73,10 +107,19 @@ function checkName(work: Work, node: Extract<Expression, { kind: "name" }>) {
 function asLevel(work: Work, text: Operand, grade: ValueType): Operand {
   if (grade.kind !== "grade" || text.type?.kind !== "text" || !text.literal) return text;
   const plain = text.literal.text.trim();
-  const level = [plain, plain.split("/")[0] ?? plain].map((each) => grade.levels.indexOf(each)).find((each) => each >= 0);
+  const level = [plain, plain.split("/")[0] ?? plain]
+    .map((each) => grade.levels.indexOf(each))
+    .find((each) => each >= 0);
   if (level === undefined) {
     const near = nearestName(plain, grade.levels);
-    work.problems.push(formulaProblem(text.span, "wrong-kind", { found: `"${plain}"`, needed: `one of the grades ${grade.levels.join(", ")}` }, near));
+    work.problems.push(
+      formulaProblem(
+        text.span,
+        "wrong-kind",
+        { found: `"${plain}"`, needed: `one of the grades ${grade.levels.join(", ")}` },
+        near,
+      ),
+    );
     return unknown(text.span);
   }
   work.steps[text.literal.step] = { does: "constant", value: level, uncertainty: 0, source: "" };
@@ -98,25 +141,63 @@ function checkUnary(work: Work, node: Extract<Expression, { kind: "unary" }>, op
   const type = operand.type;
   if (!type) return void work.stack.push(unknown(node));
   if (node.operator === "not") {
-    if (type.kind !== "yes-no") return fail(work, node, formulaProblem(operand.span, "wrong-kind", { found: typeInWords(type), needed: "a condition" }));
+    if (type.kind !== "yes-no")
+      return fail(
+        work,
+        node,
+        formulaProblem(operand.span, "wrong-kind", { found: typeInWords(type), needed: "a condition" }),
+      );
     return push(work, node, type, { does: "not" });
   }
-  if (type.kind !== "quantity") return fail(work, node, formulaProblem(operand.span, "wrong-kind", { found: typeInWords(type), needed: "a quantity" }));
-  push(work, node, type.constant ? { ...type, constant: [-type.constant[0], type.constant[1]] } : type, { does: "negate" });
+  if (type.kind !== "quantity")
+    return fail(
+      work,
+      node,
+      formulaProblem(operand.span, "wrong-kind", { found: typeInWords(type), needed: "a quantity" }),
+    );
+  push(work, node, type.constant ? { ...type, constant: [-type.constant[0], type.constant[1]] } : type, {
+    does: "negate",
+  });
 }
 
 function checkChoice(work: Work, node: Extract<Expression, { kind: "if" }>, [condition, yes, no]: readonly Operand[]) {
   if (!condition?.type || !yes?.type || !no?.type) return void work.stack.push(unknown(node));
-  if (condition.type.kind !== "yes-no") return fail(work, node, formulaProblem(condition.span, "wrong-kind", { found: typeInWords(condition.type), needed: "a condition" }));
+  if (condition.type.kind !== "yes-no")
+    return fail(
+      work,
+      node,
+      formulaProblem(condition.span, "wrong-kind", { found: typeInWords(condition.type), needed: "a condition" }),
+    );
   const type = yes.type.kind === "missing" ? no.type : yes.type;
   const like = yes.type.kind === "missing" || no.type.kind === "missing" || checkBinary("=", yes.type, no.type).ok;
-  if (!like) return fail(work, node, formulaProblem(no.span, "wrong-dimension", { left: typeInWords(yes.type), right: typeInWords(no.type), doing: "Choosing" }));
-  push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, { does: "choose" });
+  if (!like)
+    return fail(
+      work,
+      node,
+      formulaProblem(no.span, "wrong-dimension", {
+        left: typeInWords(yes.type),
+        right: typeInWords(no.type),
+        doing: "Choosing",
+      }),
+    );
+  push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, {
+    does: "choose",
+  });
 }
 
 function checkFunction(work: Work, node: Extract<Expression, { kind: "call" }>, operands: readonly Operand[]) {
   const calls = functionsByName.get(node.name);
-  if (!calls) return fail(work, node, formulaProblem(node.nameSpan, "unknown-function", { name: node.name }, nearestName(node.name, functionsByName.keys())));
+  if (!calls)
+    return fail(
+      work,
+      node,
+      formulaProblem(
+        node.nameSpan,
+        "unknown-function",
+        { name: node.name },
+        nearestName(node.name, functionsByName.keys()),
+      ),
+    );
   const count = wrongCount(node, calls);
   if (count) return fail(work, node, count);
   const [only] = operands;
@@ -124,34 +205,69 @@ function checkFunction(work: Work, node: Extract<Expression, { kind: "call" }>, 
     if (!only?.type) return void work.stack.push(unknown(node));
     const value = only.literal ? calls.fromText(only.literal.text) : null;
     const meaning = calls.arguments[0]?.meaning ?? "a text";
-    if (value === null || !only.literal) return fail(work, node, formulaProblem(only.span, "wrong-kind", { found: only.literal ? `"${only.literal.text}"` : typeInWords(only.type), needed: `${calls.arguments[0]?.name ?? "text"} (${meaning})` }));
+    if (value === null || !only.literal)
+      return fail(
+        work,
+        node,
+        formulaProblem(only.span, "wrong-kind", {
+          found: only.literal ? `"${only.literal.text}"` : typeInWords(only.type),
+          needed: `${calls.arguments[0]?.name ?? "text"} (${meaning})`,
+        }),
+      );
     work.steps[only.literal.step] = { does: "constant", value, uncertainty: 0, source: "" };
     return push(work, node, { kind: "quantity", dimension: calls.dimension([]), unit: calls.unit });
   }
   const types = operands.map(({ type }) => type);
   if (types.some((type) => type === null)) return void work.stack.push(unknown(node));
-  const result = checkCall(node, calls, types.filter((type) => type !== null));
+  const result = checkCall(
+    node,
+    calls,
+    types.filter((type) => type !== null),
+  );
   if ("kind" in result) push(work, node, result, { does: "call", calls, count: operands.length });
   else fail(work, node, ...result);
 }
 
 function checkGroup(work: Work, node: Extract<Expression, { kind: "group" }>, depth: number) {
   const calls = groupFunctionsByName.get(node.name);
-  if (!calls) return fail(work, node, formulaProblem(node.nameSpan, "unknown-function", { name: node.name }, nearestName(node.name, groupFunctionsByName.keys())));
-  if (work.scope.table === null) return fail(work, node, formulaProblem(node.nameSpan, "wrong-kind", { found: "a single value", needed: "the columns of a table" }));
+  if (!calls)
+    return fail(
+      work,
+      node,
+      formulaProblem(
+        node.nameSpan,
+        "unknown-function",
+        { name: node.name },
+        nearestName(node.name, groupFunctionsByName.keys()),
+      ),
+    );
+  if (work.scope.table === null)
+    return fail(
+      work,
+      node,
+      formulaProblem(node.nameSpan, "wrong-kind", { found: "a single value", needed: "the columns of a table" }),
+    );
   const of = checkAt(node.of, work.scope, depth + 1);
   const by = node.by ? checkAt(node.by, work.scope, depth + 1) : null;
   const found = [...of.problems, ...(by?.problems ?? [])];
   if (!of.typed || (by && !by.typed)) return fail(work, node, ...found);
-  if (calls.gives === "same" && of.typed.type.kind !== "quantity") found.push(formulaProblem(node.of, "wrong-kind", { found: typeInWords(of.typed.type), needed: "a quantity" }));
-  if (node.by && by?.typed && (by.typed.type.kind === "quantity" || by.typed.type.kind === "missing")) found.push(formulaProblem(node.by, "wrong-kind", { found: typeInWords(by.typed.type), needed: "a label" }));
+  if (calls.gives === "same" && of.typed.type.kind !== "quantity")
+    found.push(formulaProblem(node.of, "wrong-kind", { found: typeInWords(of.typed.type), needed: "a quantity" }));
+  if (node.by && by?.typed && (by.typed.type.kind === "quantity" || by.typed.type.kind === "missing"))
+    found.push(formulaProblem(node.by, "wrong-kind", { found: typeInWords(by.typed.type), needed: "a label" }));
   if (found.length > 0) return fail(work, node, ...found);
   for (const part of [of.typed, by?.typed]) {
     for (const name of part?.columns ?? []) work.columns.add(name);
     for (const name of part?.values ?? []) work.values.add(name);
   }
   const type = calls.gives === "number" ? plainNumber : of.typed.type;
-  push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, { does: "group", calls, of: of.typed, by: by?.typed ?? null, says: printExpression(node) });
+  push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, {
+    does: "group",
+    calls,
+    of: of.typed,
+    by: by?.typed ?? null,
+    says: printExpression(node),
+  });
 }
 
 function checkShown(work: Work, node: Extract<Expression, { kind: "in" }>, operand: Operand) {
@@ -161,8 +277,17 @@ function checkShown(work: Work, node: Extract<Expression, { kind: "in" }>, opera
   if (!type) return void work.stack.push(unknown(node));
   const wanted: ValueType = { kind: "quantity", dimension: unit.dimension, unit: unit.code };
   const moisture = type.kind === "quantity" && isPercent(type) && unit.code === "%MC";
-  if (type.kind === "missing" || moisture || (type.kind === "quantity" && checkBinary("=", type, wanted).ok)) return push(work, node, wanted);
-  fail(work, node, formulaProblem(node.unitSpan, "wrong-dimension", { left: typeInWords(type), right: typeInWords(wanted), doing: `Showing it in ${node.unit}` }));
+  if (type.kind === "missing" || moisture || (type.kind === "quantity" && checkBinary("=", type, wanted).ok))
+    return push(work, node, wanted);
+  fail(
+    work,
+    node,
+    formulaProblem(node.unitSpan, "wrong-dimension", {
+      left: typeInWords(type),
+      right: typeInWords(wanted),
+      doing: `Showing it in ${node.unit}`,
+    }),
+  );
 }
 
 const isPercent = (type: ValueType): boolean => checkBinary("=", type, plainNumber).ok;
@@ -171,45 +296,78 @@ function checkNode(work: Work, node: Expression, depth: number) {
   const operands = work.stack.splice(work.stack.length - operandsOf(node).length);
   const [only = unknown(node)] = operands;
   switch (node.kind) {
-    case "number": return checkNumber(work, node);
-    case "name": return checkName(work, node);
+    case "number":
+      return checkNumber(work, node);
+    case "name":
+      return checkName(work, node);
     case "text":
       work.stack.push({ type: { kind: "text" }, span: node, literal: { text: node.value, step: work.steps.length } });
       return void work.steps.push({ does: "text", value: node.value });
     case "date": {
       const days = daysFromDate(node.value);
-      if (Number.isNaN(days)) return fail(work, node, formulaProblem(node, "syntax", { found: node.value, expected: "a day such as 2024-05-02" }));
+      if (Number.isNaN(days))
+        return fail(
+          work,
+          node,
+          formulaProblem(node, "syntax", { found: node.value, expected: "a day such as 2024-05-02" }),
+        );
       return push(work, node, { kind: "date" }, { does: "constant", value: days, uncertainty: 0, source: "" });
     }
-    case "missing": return push(work, node, { kind: "missing" }, { does: "constant", value: Number.NaN, uncertainty: 0, source: "" });
-    case "unary": return checkUnary(work, node, only);
-    case "binary": return checkOperator(work, node, operands);
-    case "if": return checkChoice(work, node, operands);
-    case "call": return checkFunction(work, node, operands);
-    case "group": return checkGroup(work, node, depth);
-    case "in": return checkShown(work, node, only);
+    case "missing":
+      return push(work, node, { kind: "missing" }, { does: "constant", value: Number.NaN, uncertainty: 0, source: "" });
+    case "unary":
+      return checkUnary(work, node, only);
+    case "binary":
+      return checkOperator(work, node, operands);
+    case "if":
+      return checkChoice(work, node, operands);
+    case "call":
+      return checkFunction(work, node, operands);
+    case "group":
+      return checkGroup(work, node, depth);
+    case "in":
+      return checkShown(work, node, only);
   }
 }
 
 function checkAt(expression: Expression, scope: FormulaScope, depth: number): CheckedExpression {
-  const { order, past } = expressionWalk(expression, depth, { depth: limits.formulaDepth.value, nodes: limits.formulaOperators.value });
+  const { order, past } = expressionWalk(expression, depth, {
+    depth: limits.formulaDepth.value,
+    nodes: limits.formulaOperators.value,
+  });
   if (past) {
     const limit = past.limit === "depth" ? limits.formulaDepth : limits.formulaOperators;
-    return { typed: null, problems: [formulaProblem(past.at, "limit", { what: limit.words, limit: String(limit.value), found: "more" })] };
+    return {
+      typed: null,
+      problems: [formulaProblem(past.at, "limit", { what: limit.words, limit: String(limit.value), found: "more" })],
+    };
   }
   const work: Work = { scope, steps: [], stack: [], problems: [], columns: new Set(), values: new Set() };
   for (const { node, depth: at } of order) checkNode(work, node, at);
   const type = work.stack[0]?.type ?? null;
   if (work.problems.length > 0 || !type) return { typed: null, problems: work.problems };
   if (type.kind === "quantity" && type.unit === null && isTooHigh(type.dimension, SHOWN_EXPONENT)) {
-    return { typed: null, problems: [formulaProblem(expression, "limit", { what: limits.unitExponent.words, limit: String(SHOWN_EXPONENT), found: "higher" })] };
+    return {
+      typed: null,
+      problems: [
+        formulaProblem(expression, "limit", {
+          what: limits.unitExponent.words,
+          limit: String(SHOWN_EXPONENT),
+          found: "higher",
+        }),
+      ],
+    };
   }
   const unit = type.kind === "quantity" ? (type.unit ?? coherentUnit(type.dimension)) : "1";
-  return { typed: { type, unit, steps: work.steps, columns: [...work.columns].sort(), values: [...work.values].sort() }, problems: [] };
+  return {
+    typed: { type, unit, steps: work.steps, columns: [...work.columns].sort(), values: [...work.values].sort() },
+    problems: [],
+  };
 }
 
 /**
  * Whether a formula makes sense, and as what: its kind, dimension and unit, ready to compute; or every problem with its place in the text and,
  * where a name is nearly right, the name that was meant. A part with a problem raises no further ones.
  */
-export const checkExpression = (expression: Expression, scope: FormulaScope): CheckedExpression => checkAt(expression, scope, 0);
+export const checkExpression = (expression: Expression, scope: FormulaScope): CheckedExpression =>
+  checkAt(expression, scope, 0);

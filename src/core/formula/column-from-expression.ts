@@ -24,8 +24,19 @@ function rootsOf(names: readonly string[], table: ColumnTable): readonly string[
  * Missing in, missing out; what is not finite is missing. Each row's standard uncertainty is propagated to first order from the measured
  * columns, one that enters several times (also through other formula columns) counted once with its whole sensitivity.
  */
-export function columnFromExpression(typed: TypedExpression, name: string, formula: string, table: ColumnTable, values: Amounts): Column {
-  const origin: ColumnOrigin = { from: "formula", formula, parents: typed.columns, roots: rootsOf(typed.columns, table) };
+export function columnFromExpression(
+  typed: TypedExpression,
+  name: string,
+  formula: string,
+  table: ColumnTable,
+  values: Amounts,
+): Column {
+  const origin: ColumnOrigin = {
+    from: "formula",
+    formula,
+    parents: typed.columns,
+    roots: rootsOf(typed.columns, table),
+  };
   const parts = { name, header: name, origin, warnings: 0 };
   const [only] = typed.steps;
   const copied = typed.steps.length === 1 && only?.does === "column" ? table.columns.get(only.name) : undefined;
@@ -34,12 +45,40 @@ export function columnFromExpression(typed: TypedExpression, name: string, formu
   const { numbers, errors } = runFormula(typed, inputs, name);
   const { type } = typed;
   switch (type.kind) {
-    case "quantity": return { ...parts, kind: "quantity", values: numbers, uncertainty: combinedUncertainty(numbers, errors), unit: typed.unit, dimension: type.dimension, ...(errors.size > 0 ? { contributions: errors } : {}) };
-    case "yes-no": return { ...parts, kind: "yes-no", values: Int8Array.from(numbers, (value) => (Number.isNaN(value) ? -1 : value)) };
-    case "grade": return { ...parts, kind: "grade", levels: type.levels, codes: Int32Array.from(numbers, (value) => (Number.isNaN(value) ? -1 : value)) };
-    case "text": return { ...parts, kind: "label", ...labelsFromTexts(Array.from(numbers, (code) => (Number.isNaN(code) ? null : inputs.textOfCode(code)))) };
-    case "date": return { ...parts, kind: "date", days: numbers, texts: Array.from(numbers, dateText) };
-    case "missing": return { ...parts, kind: "label", codes: new Int32Array(table.rowCount).fill(-1), names: [] };
-    default: throw new Defect("a formula of no kind");
+    case "quantity":
+      return {
+        ...parts,
+        kind: "quantity",
+        values: numbers,
+        uncertainty: combinedUncertainty(numbers, errors),
+        unit: typed.unit,
+        dimension: type.dimension,
+        ...(errors.size > 0 ? { contributions: errors } : {}),
+      };
+    case "yes-no":
+      return {
+        ...parts,
+        kind: "yes-no",
+        values: Int8Array.from(numbers, (value) => (Number.isNaN(value) ? -1 : value)),
+      };
+    case "grade":
+      return {
+        ...parts,
+        kind: "grade",
+        levels: type.levels,
+        codes: Int32Array.from(numbers, (value) => (Number.isNaN(value) ? -1 : value)),
+      };
+    case "text":
+      return {
+        ...parts,
+        kind: "label",
+        ...labelsFromTexts(Array.from(numbers, (code) => (Number.isNaN(code) ? null : inputs.textOfCode(code)))),
+      };
+    case "date":
+      return { ...parts, kind: "date", days: numbers, texts: Array.from(numbers, dateText) };
+    case "missing":
+      return { ...parts, kind: "label", codes: new Int32Array(table.rowCount).fill(-1), names: [] };
+    default:
+      throw new Defect("a formula of no kind");
   }
 }

@@ -16,6 +16,15 @@ export function exactNumber(value: number): Rational | undefined {
 
 /** a (operator) b as a fraction; undefined where it is none of + - * / or grows out of bounds. */
 export function exactResult(operator: string, [n, d]: Rational, [m, e]: Rational): Rational | undefined {
-  const made = operator === "+" ? rational(n * e + m * d, d * e) : operator === "-" ? rational(n * e - m * d, d * e) : operator === "*" ? rational(n * m, d * e) : operator === "/" && m !== 0 ? rational(n * e, d * m) : undefined;
+  const made =
+    operator === "+"
+      ? rational(n * e + m * d, d * e)
+      : operator === "-"
+        ? rational(n * e - m * d, d * e)
+        : operator === "*"
+          ? rational(n * m, d * e)
+          : operator === "/" && m !== 0
+            ? rational(n * e, d * m)
+            : undefined;
   return made && Math.abs(made[0]) <= LARGEST && made[1] <= LARGEST ? made : undefined;
 }

@@ -4,12 +4,17 @@ import type { Expression } from "./expression.ts";
 /** The operands that are evaluated on the stack, left to right. A group's own parts are formulas of their own. */
 export function operandsOf(node: Expression): readonly Expression[] {
   switch (node.kind) {
-    case "call": return node.arguments;
+    case "call":
+      return node.arguments;
     case "unary":
-    case "in": return [node.operand];
-    case "binary": return [node.left, node.right];
-    case "if": return [node.condition, node.then, node.otherwise];
-    default: return [];
+    case "in":
+      return [node.operand];
+    case "binary":
+      return [node.left, node.right];
+    case "if":
+      return [node.condition, node.then, node.otherwise];
+    default:
+      return [];
   }
 }
 
@@ -17,7 +22,14 @@ export function operandsOf(node: Expression): readonly Expression[] {
 export type Walked = { readonly node: Expression; readonly depth: number };
 
 /** The nodes of a formula, operands before what uses them, in reading order; stops with `tooMany` or `tooDeep` at the first node past a limit. */
-export function expressionWalk(root: Expression, depth: number, limits: { readonly depth: number; readonly nodes: number }): { readonly order: readonly Walked[]; readonly past: { readonly limit: "depth" | "nodes"; readonly at: Expression } | null } {
+export function expressionWalk(
+  root: Expression,
+  depth: number,
+  limits: { readonly depth: number; readonly nodes: number },
+): {
+  readonly order: readonly Walked[];
+  readonly past: { readonly limit: "depth" | "nodes"; readonly at: Expression } | null;
+} {
   const order: Walked[] = [];
   const stack: Walked[] = [{ node: root, depth }];
   let operators = 0;

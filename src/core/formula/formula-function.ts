@@ -3,7 +3,12 @@ import type { Source } from "../base/index.ts";
 import type { Dimension } from "../units/index.ts";
 
 /** `any`: a quantity of any dimension; `same`: of the first argument's; `text`: a text in quotes. */
-export type ArgumentSpec = { readonly name: string; readonly takes: Dimension | "any" | "same" | "text"; readonly meaning: string; readonly optional?: true };
+export type ArgumentSpec = {
+  readonly name: string;
+  readonly takes: Dimension | "any" | "same" | "text";
+  readonly meaning: string;
+  readonly optional?: true;
+};
 
 export type FormulaFunction = {
   /** As written in a formula. */

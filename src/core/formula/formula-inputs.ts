@@ -43,12 +43,18 @@ export function formulaInputs(table: ColumnTable | null, values: Amounts): Formu
   const numbersOf = (column: Column): Float64Array => {
     const missing = Number.NaN;
     switch (column.kind) {
-      case "quantity": return column.values;
-      case "pitch": return column.frequencies;
-      case "date": return column.days;
-      case "yes-no": return Float64Array.from(column.values, (value) => (value < 0 ? missing : value));
-      case "grade": return Float64Array.from(column.codes, (code) => (code < 0 ? missing : code));
-      case "words": return Float64Array.from(column.texts, (text) => (text === null ? missing : codeOfText(text)));
+      case "quantity":
+        return column.values;
+      case "pitch":
+        return column.frequencies;
+      case "date":
+        return column.days;
+      case "yes-no":
+        return Float64Array.from(column.values, (value) => (value < 0 ? missing : value));
+      case "grade":
+        return Float64Array.from(column.codes, (code) => (code < 0 ? missing : code));
+      case "words":
+        return Float64Array.from(column.texts, (text) => (text === null ? missing : codeOfText(text)));
       case "label": {
         const own = column.names.map(codeOfText);
         return Float64Array.from(column.codes, (code) => own[code] ?? missing);
@@ -69,13 +75,21 @@ export function formulaInputs(table: ColumnTable | null, values: Amounts): Formu
   const value = (name: string) => {
     const found = values.get(name);
     if (!found) throw new Defect(`no value ${name} to compute with`);
-    const own = found.uncertainty !== null && found.uncertainty > 0 ? new Map<string, number>([[`value ${name}`, found.uncertainty]]) : noErrors;
+    const own =
+      found.uncertainty !== null && found.uncertainty > 0
+        ? new Map<string, number>([[`value ${name}`, found.uncertainty]])
+        : noErrors;
     const errors: ReadonlyMap<string, number> = found.contributions ?? own;
     for (const source of errors.keys()) shared.add(source);
     return { value: found.value ?? Number.NaN, errors };
   };
   return {
-    rowCount: table?.rowCount ?? 1, leftOut: table?.leftOut ?? new Set<number>(), column, value, codeOfText,
-    textOfCode: (code) => texts[code] ?? null, isShared: (source) => shared.has(source) || source.startsWith("number at "),
+    rowCount: table?.rowCount ?? 1,
+    leftOut: table?.leftOut ?? new Set<number>(),
+    column,
+    value,
+    codeOfText,
+    textOfCode: (code) => texts[code] ?? null,
+    isShared: (source) => shared.has(source) || source.startsWith("number at "),
   };
 }

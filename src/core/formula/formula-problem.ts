@@ -10,7 +10,12 @@ export type FormulaProblem = {
 };
 
 /** A problem whose facts fit its code. */
-export const formulaProblem = <C extends ProblemCode>(span: Span, code: C, facts: Parameters<(typeof problems)[C]>[0], suggestion?: string): FormulaProblem => ({
+export const formulaProblem = <C extends ProblemCode>(
+  span: Span,
+  code: C,
+  facts: Parameters<(typeof problems)[C]>[0],
+  suggestion?: string,
+): FormulaProblem => ({
   span: { from: span.from, to: span.to },
   code,
   facts,

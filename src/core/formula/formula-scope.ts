@@ -16,6 +16,11 @@ export function scopeFromTable(table: ColumnTable | null, values: Amounts): Form
   return {
     table: table?.name ?? null,
     columns: new Map([...(table?.columns ?? [])].map(([name, column]) => [name, typeOfColumn(column)])),
-    values: new Map([...values].map(([name, { unit }]) => [name, { kind: "quantity", dimension: unitFromCode(unit).dimension, unit }])),
+    values: new Map(
+      [...values].map(([name, { unit }]) => [
+        name,
+        { kind: "quantity", dimension: unitFromCode(unit).dimension, unit },
+      ]),
+    ),
   };
 }

@@ -5,14 +5,20 @@ import type { FormulaFunction } from "./formula-function.ts";
 const STEP = Number.EPSILON ** (1 / 3);
 
 /** Values of the function, row by row; missing where any argument is. */
-export function functionBlocks({ evaluate }: FormulaFunction, given: readonly Float64Array[], out: Float64Array, count: number): void {
+export function functionBlocks(
+  { evaluate }: FormulaFunction,
+  given: readonly Float64Array[],
+  out: Float64Array,
+  count: number,
+): void {
   const [a, b] = given;
   if (given.length === 1 && a) {
     for (let i = 0; i < count; i++) out[i] = Number.isNaN(a[i]) ? Number.NaN : evaluate(a[i] as number);
     return;
   }
   if (given.length === 2 && a && b) {
-    for (let i = 0; i < count; i++) out[i] = Number.isNaN(a[i]) || Number.isNaN(b[i]) ? Number.NaN : evaluate(a[i] as number, b[i] as number);
+    for (let i = 0; i < count; i++)
+      out[i] = Number.isNaN(a[i]) || Number.isNaN(b[i]) ? Number.NaN : evaluate(a[i] as number, b[i] as number);
     return;
   }
   const row = new Array<number>(given.length).fill(0);
@@ -31,7 +37,13 @@ export function functionBlocks({ evaluate }: FormulaFunction, given: readonly Fl
  * Partial derivatives at each row by the arguments in `wanted`, filled into `partials`: known ones, else central differences,
  * relative 1e-9 for smooth functions of ordinary size.
  */
-export function functionPartials(calls: FormulaFunction, given: readonly Float64Array[], wanted: readonly boolean[], partials: readonly Float64Array[], count: number): void {
+export function functionPartials(
+  calls: FormulaFunction,
+  given: readonly Float64Array[],
+  wanted: readonly boolean[],
+  partials: readonly Float64Array[],
+  count: number,
+): void {
   const row = new Array<number>(given.length).fill(0);
   for (let i = 0; i < count; i++) {
     for (let k = 0; k < given.length; k++) row[k] = (given[k] as Float64Array)[i] as number;

@@ -7,7 +7,15 @@ import { woodFunctions } from "./functions/wood-functions.ts";
 import type { GroupFunction } from "./group-function.ts";
 
 /** In the order in which they are shown. */
-export const functionCatalogue: readonly FormulaFunction[] = [...arithmeticFunctions, ...woodFunctions, ...pitchFunctions];
+export const functionCatalogue: readonly FormulaFunction[] = [
+  ...arithmeticFunctions,
+  ...woodFunctions,
+  ...pitchFunctions,
+];
 
-export const functionsByName: ReadonlyMap<string, FormulaFunction> = new Map(functionCatalogue.map((each) => [each.id, each]));
-export const groupFunctionsByName: ReadonlyMap<string, GroupFunction> = new Map(groupFunctions.map((each) => [each.id, each]));
+export const functionsByName: ReadonlyMap<string, FormulaFunction> = new Map(
+  functionCatalogue.map((each) => [each.id, each]),
+);
+export const groupFunctionsByName: ReadonlyMap<string, GroupFunction> = new Map(
+  groupFunctions.map((each) => [each.id, each]),
+);

@@ -6,7 +6,11 @@ import type { GroupFunction } from "./group-function.ts";
 type Group = { readonly members: readonly number[]; readonly incomplete: boolean };
 
 /** The rows of each group that take part and have a value. */
-function groupsOf(of: Float64Array, by: Float64Array | null, leftOut: { readonly has: (row: number) => boolean }): ReadonlyMap<number, Group> {
+function groupsOf(
+  of: Float64Array,
+  by: Float64Array | null,
+  leftOut: { readonly has: (row: number) => boolean },
+): ReadonlyMap<number, Group> {
   const groups = new Map<number, { members: number[]; incomplete: boolean }>();
   for (let row = 0; row < of.length; row++) {
     const key = by ? (by[row] as number) : 0;
@@ -24,7 +28,13 @@ function groupsOf(of: Float64Array, by: Float64Array | null, leftOut: { readonly
  * Errors: a row's own share keeps its source, so that X minus the mean of X knows that it holds X twice; what the other rows add is a source of its
  * own, the root of the sum of their squares; an error that all rows share adds up.
  */
-export function groupColumn(calls: GroupFunction, of: NumberColumn, by: Float64Array | null, leftOut: { readonly has: (row: number) => boolean }, says: string): NumberColumn {
+export function groupColumn(
+  calls: GroupFunction,
+  of: NumberColumn,
+  by: Float64Array | null,
+  leftOut: { readonly has: (row: number) => boolean },
+  says: string,
+): NumberColumn {
   const groups = groupsOf(of.numbers, by, leftOut);
   const results = new Map<number, { readonly value: number; readonly weights: ReadonlyMap<number, number> }>();
   for (const [key, { members, incomplete }] of groups) {
@@ -39,15 +49,29 @@ export function groupColumn(calls: GroupFunction, of: NumberColumn, by: Float64A
   const numbers = new Float64Array(rowCount).map((_, row) => results.get(keyAt(row))?.value ?? Number.NaN);
   const errors = new Map<string, Contribution>();
   for (const [source, { values, shared }] of of.errors) {
-    const sums = new Map([...results].map(([key, { weights }]) => [key, [...weights].reduce((sum, [row, weight]) => sum + (shared ? weight * (values[row] as number) : (weight * (values[row] as number)) ** 2), 0)]));
+    const sums = new Map(
+      [...results].map(([key, { weights }]) => [
+        key,
+        [...weights].reduce(
+          (sum, [row, weight]) =>
+            sum + (shared ? weight * (values[row] as number) : (weight * (values[row] as number)) ** 2),
+          0,
+        ),
+      ]),
+    );
     const sumAt = (row: number): number => sums.get(keyAt(row)) ?? 0;
     if (shared) {
       errors.set(source, { values: new Float64Array(rowCount).map((_, row) => sumAt(row)), shared: true });
       continue;
     }
-    const own = new Float64Array(rowCount).map((_, row) => (results.get(keyAt(row))?.weights.get(row) ?? 0) * (values[row] as number || 0));
+    const own = new Float64Array(rowCount).map(
+      (_, row) => (results.get(keyAt(row))?.weights.get(row) ?? 0) * ((values[row] as number) || 0),
+    );
     errors.set(source, { values: own, shared: false });
-    errors.set(`${source} of others in ${says}`, { values: own.map((part, row) => Math.sqrt(Math.max(0, sumAt(row) - part * part))), shared: false });
+    errors.set(`${source} of others in ${says}`, {
+      values: own.map((part, row) => Math.sqrt(Math.max(0, sumAt(row) - part * part))),
+      shared: false,
+    });
   }
   return { numbers, errors };
 }

@@ -6,7 +6,9 @@ import type { TypedExpression } from "./typed-expression.ts";
 
 /** A checked condition at each row: 1 true, 0 false, -1 where it cannot be known because something is missing. */
 export const conditionFromExpression = (typed: TypedExpression, table: ColumnTable, values: Amounts): Int8Array =>
-  Int8Array.from(runFormula(typed, formulaInputs(table, values), "condition").numbers, (value) => (Number.isNaN(value) ? -1 : value));
+  Int8Array.from(runFormula(typed, formulaInputs(table, values), "condition").numbers, (value) =>
+    Number.isNaN(value) ? -1 : value,
+  );
 
 /** The rows for which a checked condition holds: 1 true, 0 false or not known. */
 export const maskFromExpression = (typed: TypedExpression, table: ColumnTable, values: Amounts): Uint8Array =>

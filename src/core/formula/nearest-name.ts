@@ -6,7 +6,10 @@ function editDistance(a: string, b: string): number {
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
       const replaced = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? (beforeLast[j - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY;
+      const swapped =
+        i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]
+          ? (beforeLast[j - 2] ?? 0) + 1
+          : Number.POSITIVE_INFINITY;
       row.push(Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, replaced, swapped));
     }
     [beforeLast, last] = [last, row];
@@ -23,7 +26,8 @@ export function nearestName(name: string, known: Iterable<string>): string | und
   for (const each of known) {
     if (Math.abs(each.length - name.length) > name.length / 3 + 1) continue;
     const distance = editDistance(name, each);
-    if (distance <= Math.max(1, Math.floor(name.length / 3)) && (!best || distance < best.distance)) best = { name: each, distance };
+    if (distance <= Math.max(1, Math.floor(name.length / 3)) && (!best || distance < best.distance))
+      best = { name: each, distance };
   }
   return best?.name;
 }

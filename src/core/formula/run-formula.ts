@@ -10,7 +10,12 @@ import { BLOCK, blockBuffers, combinedErrors, finiteOnly, release } from "./stac
 import type { Step, TypedExpression } from "./typed-expression.ts";
 
 /** Where a block lies, and what the steps read. */
-type Run = { readonly inputs: FormulaInputs; readonly buffers: Buffers; readonly groups: ReadonlyMap<Step, NumberColumn>; readonly label: string };
+type Run = {
+  readonly inputs: FormulaInputs;
+  readonly buffers: Buffers;
+  readonly groups: ReadonlyMap<Step, NumberColumn>;
+  readonly label: string;
+};
 type Place = { readonly from: number; readonly count: number };
 
 function fromColumn({ numbers, errors }: NumberColumn, { from, count }: Place, buffers: Buffers): StackValue {
@@ -23,7 +28,8 @@ function fromColumn({ numbers, errors }: NumberColumn, { from, count }: Place, b
 }
 
 const constant = (value: number, errors: Iterable<readonly [string, number]>, buffers: Buffers): StackValue => ({
-  numbers: buffers.take().fill(value), errors: new Map([...errors].map(([source, error]) => [source, buffers.take().fill(error)])),
+  numbers: buffers.take().fill(value),
+  errors: new Map([...errors].map(([source, error]) => [source, buffers.take().fill(error)])),
 });
 
 /** The value of a step that computes something out of operands. */
@@ -41,7 +47,8 @@ function operation(step: Step, operands: readonly StackValue[], { count }: Place
   } else if (step.does === "power") {
     const { exponent } = step;
     for (let i = 0; i < count; i++) out[i] = Number.isNaN(a[i]) ? Number.NaN : (a[i] as number) ** exponent;
-    if (hasErrors) for (let i = 0; i < count; i++) pa[i] = exponent === 0 ? 0 : exponent * (a[i] as number) ** (exponent - 1);
+    if (hasErrors)
+      for (let i = 0; i < count; i++) pa[i] = exponent === 0 ? 0 : exponent * (a[i] as number) ** (exponent - 1);
   } else if (step.does === "scale" || step.does === "negate") {
     const factor = step.does === "scale" ? step.factor : -1;
     for (let i = 0; i < count; i++) out[i] = (a[i] as number) * factor;
@@ -51,13 +58,21 @@ function operation(step: Step, operands: readonly StackValue[], { count }: Place
     for (let i = 0; i < count; i++) out[i] = (Number.isNaN(a[i]) && Number.isNaN(b[i])) === step.yes ? 1 : 0;
   } else if (step.does === "choose") {
     for (let i = 0; i < count; i++) out[i] = a[i] === 1 ? (b[i] as number) : a[i] === 0 ? (c[i] as number) : Number.NaN;
-    if (hasErrors) for (let i = 0; i < count; i++) {
-      pb[i] = a[i] === 1 ? 1 : 0;
-      (partials[2] as Float64Array)[i] = a[i] === 0 ? 1 : 0;
-    }
+    if (hasErrors)
+      for (let i = 0; i < count; i++) {
+        pb[i] = a[i] === 1 ? 1 : 0;
+        (partials[2] as Float64Array)[i] = a[i] === 0 ? 1 : 0;
+      }
   } else if (step.does === "call") {
     functionBlocks(step.calls, numbers, out, count);
-    if (hasErrors) functionPartials(step.calls, numbers, operands.map(({ errors }) => errors.size > 0), partials, count);
+    if (hasErrors)
+      functionPartials(
+        step.calls,
+        numbers,
+        operands.map(({ errors }) => errors.size > 0),
+        partials,
+        count,
+      );
   }
   finiteOnly(out, count);
   const errors = hasErrors ? combinedErrors(operands, partials, count, buffers) : new Map<string, Float64Array>();
@@ -69,27 +84,41 @@ const operandCount = (step: Step): number => {
   switch (step.does) {
     case "binary":
     case "power":
-    case "is-missing": return 2;
-    case "choose": return 3;
-    case "call": return step.count;
+    case "is-missing":
+      return 2;
+    case "choose":
+      return 3;
+    case "call":
+      return step.count;
     case "negate":
     case "not":
-    case "scale": return 1;
-    default: return 0;
+    case "scale":
+      return 1;
+    default:
+      return 0;
   }
 };
 
 function leaf(step: Step, place: Place, { inputs, buffers, groups, label }: Run): StackValue | null {
   switch (step.does) {
-    case "constant": return constant(step.value, step.uncertainty > 0 ? [[`${step.source} of ${label}`, step.uncertainty]] : [], buffers);
-    case "text": return constant(inputs.codeOfText(step.value), [], buffers);
+    case "constant":
+      return constant(
+        step.value,
+        step.uncertainty > 0 ? [[`${step.source} of ${label}`, step.uncertainty]] : [],
+        buffers,
+      );
+    case "text":
+      return constant(inputs.codeOfText(step.value), [], buffers);
     case "value": {
       const { value, errors } = inputs.value(step.name);
       return constant(value, errors, buffers);
     }
-    case "column": return fromColumn(inputs.column(step.name), place, buffers);
-    case "group": return fromColumn(groups.get(step) as NumberColumn, place, buffers);
-    default: return null;
+    case "column":
+      return fromColumn(inputs.column(step.name), place, buffers);
+    case "group":
+      return fromColumn(groups.get(step) as NumberColumn, place, buffers);
+    default:
+      return null;
   }
 }
 
@@ -97,9 +126,19 @@ function leaf(step: Step, place: Place, { inputs, buffers, groups, label }: Run)
 export function runFormula(typed: TypedExpression, inputs: FormulaInputs, label: string): NumberColumn {
   const { rowCount } = inputs;
   const groups = new Map<Step, NumberColumn>();
-  for (const step of typed.steps) if (step.does === "group") {
-    groups.set(step, groupColumn(step.calls, runFormula(step.of, inputs, label), step.by ? runFormula(step.by, inputs, label).numbers : null, inputs.leftOut, step.says));
-  }
+  for (const step of typed.steps)
+    if (step.does === "group") {
+      groups.set(
+        step,
+        groupColumn(
+          step.calls,
+          runFormula(step.of, inputs, label),
+          step.by ? runFormula(step.by, inputs, label).numbers : null,
+          inputs.leftOut,
+          step.says,
+        ),
+      );
+    }
   const run: Run = { inputs, buffers: blockBuffers(), groups, label };
   const numbers = new Float64Array(rowCount);
   const errors = new Map<string, Contribution>();

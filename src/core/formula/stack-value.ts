@@ -27,7 +27,12 @@ export function finiteOnly(numbers: Float64Array, count: number): void {
 }
 
 /** The errors of a result: the sum over its operands of the partial derivative (by row) times the operand's errors. */
-export function combinedErrors(operands: readonly StackValue[], partials: readonly Float64Array[], count: number, buffers: Buffers): ReadonlyMap<string, Float64Array> {
+export function combinedErrors(
+  operands: readonly StackValue[],
+  partials: readonly Float64Array[],
+  count: number,
+  buffers: Buffers,
+): ReadonlyMap<string, Float64Array> {
   const errors = new Map<string, Float64Array>();
   for (const [k, operand] of operands.entries()) {
     const partial = partials[k] ?? operand.numbers;

@@ -19,7 +19,13 @@ export type Step =
   | { readonly does: "binary"; readonly operator: BinaryOperator }
   | { readonly does: "is-missing"; readonly yes: boolean }
   | { readonly does: "call"; readonly calls: FormulaFunction; readonly count: number }
-  | { readonly does: "group"; readonly calls: GroupFunction; readonly of: TypedExpression; readonly by: TypedExpression | null; readonly says: string };
+  | {
+      readonly does: "group";
+      readonly calls: GroupFunction;
+      readonly of: TypedExpression;
+      readonly by: TypedExpression | null;
+      readonly says: string;
+    };
 
 export type TypedExpression = {
   readonly type: ValueType;

@@ -1,4 +1,17 @@
-import type { Answer, AnswerKind, Caution, CautionCode, Check, Estimate, Finding, Method, MethodUse, RowRef, SetAside, Verdict } from "../base/index.ts";
+import type {
+  Answer,
+  AnswerKind,
+  Caution,
+  CautionCode,
+  Check,
+  Estimate,
+  Finding,
+  Method,
+  MethodUse,
+  RowRef,
+  SetAside,
+  Verdict,
+} from "../base/index.ts";
 import { cautions as catalogue, stated } from "../base/index.ts";
 import type { Column, ColumnTable } from "../columns/index.ts";
 import { refused } from "./refused.ts";
@@ -36,7 +49,12 @@ const notFinite = (estimates: readonly Estimate[]): string | null => {
 export function finding(parts: FindingParts): Finding {
   const bad = notFinite(parts.estimate);
   if (bad !== null) return refused("not-finite", { name: bad });
-  const method: MethodUse = { id: parts.method.id, name: parts.method.name, source: parts.method.source, chosenBecause: parts.chosenBecause };
+  const method: MethodUse = {
+    id: parts.method.id,
+    name: parts.method.name,
+    source: parts.method.source,
+    chosenBecause: parts.chosenBecause,
+  };
   const seen = new Set<string>();
   const cautions = [...(parts.cautions ?? [])]
     .filter((caution) => {
@@ -55,5 +73,9 @@ export function finding(parts: FindingParts): Finding {
     ...(parts.seed === undefined ? {} : { seed: parts.seed }),
     trace: traceOfAnswer(parts.table, parts.estimate, method, parts.columns, parts.rows.used),
   };
-  return (parts.kind === "verdict" ? { kind: "verdict", verdict: parts.verdict ?? "cannot-tell", ...answer } : { kind: parts.kind, ...answer }) as Answer;
+  return (
+    parts.kind === "verdict"
+      ? { kind: "verdict", verdict: parts.verdict ?? "cannot-tell", ...answer }
+      : { kind: parts.kind, ...answer }
+  ) as Answer;
 }

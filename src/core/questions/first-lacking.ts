@@ -1,22 +1,32 @@
 import type { Needs, Refusal } from "../base/index.ts";
 
 /** What a method would be run on: the arrays by input name, and how many groups there are. Rows are complete. */
-export type Supply = { readonly rows: number; readonly groups?: number; readonly arrays?: Readonly<Record<string, ArrayLike<number>>>; readonly names?: Readonly<Record<string, string>> };
+export type Supply = {
+  readonly rows: number;
+  readonly groups?: number;
+  readonly arrays?: Readonly<Record<string, ArrayLike<number>>>;
+  readonly names?: Readonly<Record<string, string>>;
+};
 
 /** The first thing that the data lack for a method, as a refusal; null when nothing does. Checks rows, groups, distinct values, signs in this order. */
 export function firstLacking(needs: Needs, supply: Supply): Refusal | null {
   const nameOf = (input: string) => supply.names?.[input] ?? input;
-  if (needs.rows !== undefined && supply.rows < needs.rows) return { code: "too-few-records", facts: { have: supply.rows, need: needs.rows } };
-  if (needs.groups !== undefined && (supply.groups ?? 0) < needs.groups) return { code: "one-group", facts: { column: nameOf("group"), group: "all" } };
+  if (needs.rows !== undefined && supply.rows < needs.rows)
+    return { code: "too-few-records", facts: { have: supply.rows, need: needs.rows } };
+  if (needs.groups !== undefined && (supply.groups ?? 0) < needs.groups)
+    return { code: "one-group", facts: { column: nameOf("group"), group: "all" } };
   for (const [input, array] of Object.entries(supply.arrays ?? {}))
-    for (let i = 0; i < array.length; i++) if (!Number.isFinite(array[i])) return { code: "not-finite", facts: { name: `record ${i + 1} of ${nameOf(input)}` } };
+    for (let i = 0; i < array.length; i++)
+      if (!Number.isFinite(array[i]))
+        return { code: "not-finite", facts: { name: `record ${i + 1} of ${nameOf(input)}` } };
   for (const [input, need] of Object.entries(needs.distinct ?? {})) {
     const array = supply.arrays?.[input];
     if (array && new Set(Array.from(array)).size < need) return { code: "no-spread", facts: { column: nameOf(input) } };
   }
   for (const input of needs.positive ?? []) {
     const array = supply.arrays?.[input];
-    if (array && Array.from(array).some((value) => !(value > 0))) return { code: "not-positive", facts: { column: nameOf(input) } };
+    if (array && Array.from(array).some((value) => !(value > 0)))
+      return { code: "not-positive", facts: { column: nameOf(input) } };
   }
   return null;
 }

@@ -5,7 +5,10 @@ const MOST = 100_000;
 /** Power of a two-sided t test at level 0.05 with `records` records, when the noncentrality is `noncentrality`. */
 export function powerOfT(noncentrality: number, degreesOfFreedom: number): number {
   const critical = tQuantile(0.975, degreesOfFreedom);
-  return noncentralTUpperTail(critical, degreesOfFreedom, noncentrality) + noncentralTUpperTail(critical, degreesOfFreedom, -noncentrality);
+  return (
+    noncentralTUpperTail(critical, degreesOfFreedom, noncentrality) +
+    noncentralTUpperTail(critical, degreesOfFreedom, -noncentrality)
+  );
 }
 
 /**
@@ -15,7 +18,8 @@ export function powerOfT(noncentrality: number, degreesOfFreedom: number): numbe
  * Source: J. Cohen (1988), Statistical Power Analysis, chapter 9, by the noncentral t law; power at the estimate is a planning figure only.
  */
 export function recordsNeeded(ratio: number, records: number, parameters: number, power = 0.8): number | null {
-  const reaches = (n: number) => powerOfT(Math.abs(ratio) * Math.sqrt((n - 1) / (records - 1)), n - parameters) >= power;
+  const reaches = (n: number) =>
+    powerOfT(Math.abs(ratio) * Math.sqrt((n - 1) / (records - 1)), n - parameters) >= power;
   if (!(Math.abs(ratio) > 0) || !reaches(MOST)) return null;
   let low = Math.max(records, parameters + 1);
   if (reaches(low)) return low;

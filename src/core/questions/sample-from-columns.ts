@@ -32,7 +32,12 @@ export function isPresent(column: Column, row: number): boolean {
  * The rows of a table that can answer: not left out, chosen by the mask, and with a value in each needed column. One pass.
  * mask: 1 where the question's condition holds, or null for all. positive: columns that must be above zero.
  */
-export function sampleFromColumns(table: ColumnTable, needed: readonly Column[], mask: Uint8Array | null = null, positive: readonly Column[] = []): Sample {
+export function sampleFromColumns(
+  table: ColumnTable,
+  needed: readonly Column[],
+  mask: Uint8Array | null = null,
+  positive: readonly Column[] = [],
+): Sample {
   const index: number[] = [];
   const rows: RowRef[] = [];
   const setAside: SetAside[] = [];
@@ -43,7 +48,9 @@ export function sampleFromColumns(table: ColumnTable, needed: readonly Column[],
       table.leftOut.get(row) ??
       (mask && mask[row] !== 1 ? "where" : undefined) ??
       (needed.every((column) => isPresent(column, row)) ? undefined : "missing-value") ??
-      (positive.every((column) => column.kind !== "quantity" || (column.values[row] ?? 0) > 0) ? undefined : "not-positive");
+      (positive.every((column) => column.kind !== "quantity" || (column.values[row] ?? 0) > 0)
+        ? undefined
+        : "not-positive");
     if (why === undefined) {
       index.push(row);
       rows.push(ref);
@@ -53,4 +60,5 @@ export function sampleFromColumns(table: ColumnTable, needed: readonly Column[],
 }
 
 /** The values of an array at the sample's rows. */
-export const sampled = (values: ArrayLike<number>, sample: Sample): Float64Array => Float64Array.from(sample.index, (row) => values[row] ?? Number.NaN);
+export const sampled = (values: ArrayLike<number>, sample: Sample): Float64Array =>
+  Float64Array.from(sample.index, (row) => values[row] ?? Number.NaN);

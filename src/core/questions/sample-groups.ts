@@ -2,7 +2,11 @@ import type { GradeColumn, LabelColumn } from "../columns/index.ts";
 import type { Sample } from "./sample-from-columns.ts";
 
 /** The groups of a sample: `codes` index `names`, which holds only groups that occur, in alphabetical order (grades: lowest first). */
-export type SampleGroups = { readonly codes: Int32Array; readonly names: readonly string[]; readonly counts: readonly number[] };
+export type SampleGroups = {
+  readonly codes: Int32Array;
+  readonly names: readonly string[];
+  readonly counts: readonly number[];
+};
 
 /** Groups of the sample by a label or grade column that is present on all its rows. Code order is by code point, so no locale counts. */
 export function sampleGroups(column: LabelColumn | GradeColumn, sample: Sample): SampleGroups {

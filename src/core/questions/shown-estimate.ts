@@ -2,7 +2,14 @@ import type { Estimate } from "../base/index.ts";
 import { fromSi, scaleFactor, unitFromCode } from "../units/index.ts";
 
 /** An estimate in SI: a place (`is: "level"`, moved by a scale's offset) or a difference (factor only). */
-export type SiEstimate = { readonly name: string; readonly value: number; readonly low: number; readonly high: number; readonly standardError?: number; readonly degreesOfFreedom?: number };
+export type SiEstimate = {
+  readonly name: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly standardError?: number;
+  readonly degreesOfFreedom?: number;
+};
 
 /** An SI estimate in the unit in which it is shown. */
 export function shownEstimate(estimate: SiEstimate, unit: string, is: "level" | "difference"): Estimate {

@@ -7,19 +7,40 @@ import { columnInWords } from "./column-in-words.ts";
 const CELLS = 200;
 
 /** The measured columns that a column rests on in the end: itself, or the roots of its formula. */
-export const rootsOf = (column: Column): readonly string[] => (column.origin.from === "formula" ? column.origin.roots : [column.name]);
+export const rootsOf = (column: Column): readonly string[] =>
+  column.origin.from === "formula" ? column.origin.roots : [column.name];
 
 /** From the estimates back through the method, the columns with their formulas and the rows to the raw cells. */
-export function traceOfAnswer(table: ColumnTable, estimates: readonly Estimate[], method: MethodUse, columns: readonly Column[], used: readonly RowRef[]): Trace {
+export function traceOfAnswer(
+  table: ColumnTable,
+  estimates: readonly Estimate[],
+  method: MethodUse,
+  columns: readonly Column[],
+  used: readonly RowRef[],
+): Trace {
   const places = used.map((ref) => ref.row);
   const numbers = new Map(table.rows.map((ref, at) => [ref.row, at]));
-  const steps: TraceStep[] = estimates.map((estimate) => ({ what: "estimate", says: `${estimate.name}: ${amountInWords(estimate.value, estimate.standardError ?? null, estimate.unit)}` }));
+  const steps: TraceStep[] = estimates.map((estimate) => ({
+    what: "estimate",
+    says: `${estimate.name}: ${amountInWords(estimate.value, estimate.standardError ?? null, estimate.unit)}`,
+  }));
   steps.push({ what: "method", says: `${method.name}. ${method.source.citation}` });
   const roots = new Set<string>();
   for (const column of columns) {
     for (const root of rootsOf(column)) roots.add(root);
-    if (column.origin.from === "formula") steps.push({ what: "formula", says: `${columnInWords(column)} is computed`, formula: column.origin.formula, column: column.name });
-    else steps.push({ what: "column", says: `${columnInWords(column)} is read from ${column.origin.file}`, column: column.name });
+    if (column.origin.from === "formula")
+      steps.push({
+        what: "formula",
+        says: `${columnInWords(column)} is computed`,
+        formula: column.origin.formula,
+        column: column.name,
+      });
+    else
+      steps.push({
+        what: "column",
+        says: `${columnInWords(column)} is read from ${column.origin.file}`,
+        column: column.name,
+      });
   }
   steps.push({ what: "rows", says: `${used.length} records of ${table.name}`, rows: used });
   for (const root of [...roots].sort()) {
@@ -28,7 +49,13 @@ export function traceOfAnswer(table: ColumnTable, estimates: readonly Estimate[]
       const cell = table.cellAt(root, numbers.get(place) ?? -1);
       if (cell) cells.push(cell);
     }
-    if (cells.length > 0) steps.push({ what: "cells", says: places.length > CELLS ? `the first ${CELLS} cells of ${root}` : `the cells of ${root}`, column: root, cells });
+    if (cells.length > 0)
+      steps.push({
+        what: "cells",
+        says: places.length > CELLS ? `the first ${CELLS} cells of ${root}` : `the cells of ${root}`,
+        column: root,
+        cells,
+      });
   }
   return { steps };
 }

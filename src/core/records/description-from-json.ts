@@ -3,7 +3,9 @@ import type { Outcome } from "../base/index.ts";
 import { declined, succeeded } from "../base/index.ts";
 import type { DescribedColumn, TableDescription } from "./table-description.ts";
 
-type Written = TableDescription & { readonly fields?: readonly (DescribedColumn & { readonly name: string; readonly description?: string })[] };
+type Written = TableDescription & {
+  readonly fields?: readonly (DescribedColumn & { readonly name: string; readonly description?: string })[];
+};
 
 function parsed(text: string): { value: unknown } | null {
   try {
@@ -17,7 +19,12 @@ function parsed(text: string): { value: unknown } | null {
 function columnsOf({ fields = [], columns = {} }: Written): TableDescription["columns"] {
   const all = new Map<string, DescribedColumn>();
   for (const { name, description, kind, unit, uncertainty } of fields)
-    all.set(name, { ...(kind ? { kind } : {}), ...(unit ? { unit } : {}), ...(uncertainty ? { uncertainty } : {}), ...(description ? { meaning: description } : {}) });
+    all.set(name, {
+      ...(kind ? { kind } : {}),
+      ...(unit ? { unit } : {}),
+      ...(uncertainty ? { uncertainty } : {}),
+      ...(description ? { meaning: description } : {}),
+    });
   for (const [name, column] of Object.entries(columns)) all.set(name, { ...all.get(name), ...column });
   return Object.fromEntries(all);
 }
@@ -28,7 +35,10 @@ export function descriptionFromJson(text: string): Outcome<TableDescription> {
   if (!json) return declined("description-not-understood", { place: "", reason: "it is not JSON" });
   if (!validate(json.value)) {
     const first = validate.errors?.[0];
-    return declined("description-not-understood", { place: first?.instancePath.slice(1) ?? "", reason: first?.message ?? "it has another shape" });
+    return declined("description-not-understood", {
+      place: first?.instancePath.slice(1) ?? "",
+      reason: first?.message ?? "it has another shape",
+    });
   }
   const { fields: _, ...rest } = json.value as Written;
   const columns = columnsOf(json.value as Written);

@@ -22,7 +22,12 @@ export type RecordTable = {
 /** A record of the file (from 1) that is no row, and why. */
 export type RecordSetAside = { readonly sheet?: string; readonly record?: number; readonly code: string };
 /** `table`, `row` and `col` count from 1; what is left out is not meant: a column alone, a row alone, the whole file. */
-export type ReadWarning = { readonly table?: number; readonly row?: number; readonly col?: number; readonly code: string };
+export type ReadWarning = {
+  readonly table?: number;
+  readonly row?: number;
+  readonly col?: number;
+  readonly code: string;
+};
 
 export type ReadResult = {
   readonly file: string;

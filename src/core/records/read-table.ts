@@ -22,14 +22,22 @@ function stemOf(file: string): string {
 }
 
 /** The records of the text with their numbers in the file, and the delimiter that parted them. */
-function recordsFromText(text: string, given: string | undefined): { records: RawRecord[]; delimiter: string; separatorLine: boolean } {
+function recordsFromText(
+  text: string,
+  given: string | undefined,
+): { records: RawRecord[]; delimiter: string; separatorLine: boolean } {
   const line = SEPARATOR_LINE.exec(text.slice(0, 8));
   const rest = line ? text.slice(line[0].length) : text;
   const voted = given !== undefined && given.length === 1 ? given : (line?.[1] ?? delimiterVote(rest));
   const delimiter = voted ?? "\u0000none";
-  const split = voted === null ? splitRecords(rest, "\ue000") : (plainRecords(rest, delimiter) ?? splitRecords(rest, delimiter));
+  const split =
+    voted === null ? splitRecords(rest, "\ue000") : (plainRecords(rest, delimiter) ?? splitRecords(rest, delimiter));
   const records = delimiter === "|" ? withoutOuterPipes(split) : split;
-  return { records: line ? records.map((record) => ({ ...record, record: record.record + 1 })) : records, delimiter, separatorLine: line !== null };
+  return {
+    records: line ? records.map((record) => ({ ...record, record: record.record + 1 })) : records,
+    delimiter,
+    separatorLine: line !== null,
+  };
 }
 
 /** What is over a stated limit, null if nothing is. */
@@ -57,7 +65,8 @@ export function readTable(bytes: Uint8Array, file: string, options: ReadOptions 
   const source = sourceText(bytes, options.encoding);
   if (isNotText(source.text)) return refused("not-a-table");
   const warnings: ReadWarning[] = source.guessed ? [{ code: "encoding-guessed" }] : [];
-  if (source.text.trim() === "") return { ...head, tables: [], setAside: [], warnings: [...warnings, { code: "empty-file" }] };
+  if (source.text.trim() === "")
+    return { ...head, tables: [], setAside: [], warnings: [...warnings, { code: "empty-file" }] };
 
   const { records, delimiter, separatorLine } = recordsFromText(source.text, options.delimiter);
   const over = overLimit(records);

@@ -1,10 +1,12 @@
 // The catalogue of reading codes: what is so, what to do. Sentences stand here and nowhere else.
 import { limits } from "../base/index.ts";
 
-const over = (limit: { readonly value: number; readonly words: string }) => `The limit of ${limit.value} for ${limit.words} is exceeded, so nothing was read. Part the file.`;
+const over = (limit: { readonly value: number; readonly words: string }) =>
+  `The limit of ${limit.value} for ${limit.words} is exceeded, so nothing was read. Part the file.`;
 
 const aboutFiles = {
-  "encoding-guessed": "The file does not say how its letters are stored, so that was guessed. Look at the accents, and say the encoding if they are wrong.",
+  "encoding-guessed":
+    "The file does not say how its letters are stored, so that was guessed. Look at the accents, and say the encoding if they are wrong.",
   "empty-file": "There are no records in the file. Put a heading and at least one record in it.",
   "not-a-table": "This is not a table of text. Save it as CSV or tab-separated text.",
   "no-header": "The first record holds values, so the columns have no names. Put a heading above them.",
@@ -21,9 +23,12 @@ const aboutColumns = {
   "unnamed-column": "This column has values and no name. Name it in the heading.",
   "unknown-unit": "The unit is not known, so nothing was read in it. Write it as in the list of units.",
   "mixed-units": "The cells are in several units; each keeps its own. Check that this is meant.",
-  "mixed-decimal-marks": "Both the point and the comma stand for the decimal mark here. Cells that can be read two ways were left out; correct them.",
-  "decimal-from-other-columns": "Nothing in this column shows which mark is decimal; the other columns decided. Say the decimal mark if that is wrong.",
-  "mixed-date-orders": "Some dates have the day first and some the month. Dates that can be read two ways were left out; correct them.",
+  "mixed-decimal-marks":
+    "Both the point and the comma stand for the decimal mark here. Cells that can be read two ways were left out; correct them.",
+  "decimal-from-other-columns":
+    "Nothing in this column shows which mark is decimal; the other columns decided. Say the decimal mark if that is wrong.",
+  "mixed-date-orders":
+    "Some dates have the day first and some the month. Dates that can be read two ways were left out; correct them.",
   "mixed-scales": "The grades are on several scales; each keeps its own. Check that this is meant.",
   "spelling-varies": "Two spellings differ only by case, accents, spaces or hyphens. Say whether they mean the same.",
   "hidden-column": "The column is hidden in the sheet. Check that it belongs to the records.",
@@ -42,14 +47,16 @@ const aboutCells = {
   "stray-quote": "There is text after the closing quotation mark; it was kept. Check the cell.",
   "unclosed-quote": "A quotation mark is never closed and was taken as an ordinary character. Check the cell.",
   "sheet-error": "The sheet had an error here in place of a value. Correct it in the sheet.",
-  ditto: "A sign for \"as above\" is not copied down. Write the value.",
-  "formula-without-value": "The sheet stored a formula and no result. Open and save it once in the sheet's own program.",
+  ditto: 'A sign for "as above" is not copied down. Write the value.',
+  "formula-without-value":
+    "The sheet stored a formula and no result. Open and save it once in the sheet's own program.",
   "formula-like": "The text begins like a formula. It is kept as text and never computed.",
   "ambiguous-number": "This can be read two ways, as thousands or as decimals. Say which mark is decimal.",
   "unreadable-number": "This is not a number. Correct the cell.",
   "letter-in-number": "A letter stands where a digit should, such as O for 0. Correct the cell.",
   "fraction-without-inch": "A fraction in a column of another unit. Add an inch mark if inches are meant.",
-  "date-in-number-column": "A date in a column of numbers, likely a fraction that a spreadsheet turned. Write the fraction again.",
+  "date-in-number-column":
+    "A date in a column of numbers, likely a fraction that a spreadsheet turned. Write the fraction again.",
   "unknown-unit": "The unit is not known, so the cell was not read. Write it as in the list of units.",
   "unit-differs": "The cell has another unit than the column; the cell's holds. Check that this is meant.",
   "unit-missing": "Other cells have a unit and this one has none. Add it.",
@@ -59,7 +66,7 @@ const aboutCells = {
   approximate: "The value is marked as approximate.",
   doubtful: "The value is marked as doubtful. Measure again if you can.",
   "footnote-mark": "The value points to a footnote. Read what it says.",
-  "maybe-missing-number": "This number often stands for \"missing\". Empty the cell if it does.",
+  "maybe-missing-number": 'This number often stands for "missing". Empty the cell if it does.',
   "number-as-text": "A number was stored as text. It was read as a number.",
   "two-digit-year": "The year has two digits; 00 to 49 were taken for this century. Write all four.",
   "partial-date": "The date is only a month or a year. Complete it if you know the day.",
@@ -92,13 +99,24 @@ const aboutSetAside = {
   "hidden-sheet": "The sheet is hidden and was not read.",
 } as const;
 
-export type ReadingCode = keyof typeof aboutFiles | keyof typeof aboutColumns | keyof typeof aboutRows | keyof typeof aboutCells | keyof typeof aboutSetAside;
+export type ReadingCode =
+  | keyof typeof aboutFiles
+  | keyof typeof aboutColumns
+  | keyof typeof aboutRows
+  | keyof typeof aboutCells
+  | keyof typeof aboutSetAside;
 
 /** Code -> sentence. */
 export const readingWarnings: ReadonlyMap<string, string> = new Map<ReadingCode, string>(
-  [aboutFiles, aboutColumns, aboutRows, aboutCells, aboutSetAside].flatMap((part) => Object.entries(part) as [ReadingCode, string][]),
+  [aboutFiles, aboutColumns, aboutRows, aboutCells, aboutSetAside].flatMap(
+    (part) => Object.entries(part) as [ReadingCode, string][],
+  ),
 );
 /** The codes that ask the maker something, each answered by an option of reading. */
 export const readingQuestions: ReadonlyMap<string, string> = new Map([
-  ["encoding-guessed", "encoding"], ["ambiguous-number", "decimal"], ["ambiguous-date", "dayFirst"], ["german-note-name", "noteNames"], ["spelling-varies", "aliases"],
+  ["encoding-guessed", "encoding"],
+  ["ambiguous-number", "decimal"],
+  ["ambiguous-date", "dayFirst"],
+  ["german-note-name", "noteNames"],
+  ["spelling-varies", "aliases"],
 ]);

@@ -3,7 +3,7 @@ import { columnHeads } from "./layout/column-heads.ts";
 import { rowWarnings } from "./layout/row-warnings.ts";
 import type { TableLayout } from "./layout/table-layout.ts";
 import type { ReadOptions } from "./read-options.ts";
-import type { ReadWarning, Reading, RecordColumn, RecordTable } from "./read-result.ts";
+import type { Reading, ReadWarning, RecordColumn, RecordTable } from "./read-result.ts";
 import { columnReader } from "./readers/column-reader.ts";
 import type { ColumnCell, ColumnSource } from "./readers/column-source.ts";
 import { field } from "./readers/field.ts";
@@ -11,13 +11,29 @@ import { quantityDraft } from "./readers/quantity-draft.ts";
 import { isFormulaLike, specialWords } from "./readers/special-words.ts";
 import { isIdColumn } from "./readers/text-reader.ts";
 
-const wordsOf = (name: string) => new Set(name.toLowerCase().split(/[^\p{L}\p{N}]+/u).filter((word) => word !== ""));
+const wordsOf = (name: string) =>
+  new Set(
+    name
+      .toLowerCase()
+      .split(/[^\p{L}\p{N}]+/u)
+      .filter((word) => word !== ""),
+  );
 
-function cellOf(raw: string, trouble: "stray-quote" | "unclosed-quote" | undefined, unit: string | null, names: boolean): ColumnCell {
+function cellOf(
+  raw: string,
+  trouble: "stray-quote" | "unclosed-quote" | undefined,
+  unit: string | null,
+  names: boolean,
+): ColumnCell {
   const from = field(raw, trouble);
   const special = specialWords(from.text);
   const formula = special === null && isFormulaLike(from.text);
-  return { field: from, special, formula, draft: special !== null || formula || names ? null : quantityDraft(from.text, unit) };
+  return {
+    field: from,
+    special,
+    formula,
+    draft: special !== null || formula || names ? null : quantityDraft(from.text, unit),
+  };
 }
 
 /** In an id column that stands first, a value seen before; rows that are repeated as a whole are left alone. */
@@ -34,12 +50,18 @@ function withRepeatedIds(cells: readonly Reading[], repeated: ReadonlySet<number
 }
 
 /** The table and its warnings, without the number of the table. */
-export function tableFromLayout(layout: TableLayout, name: string, options: ReadOptions): { table: RecordTable; warnings: ReadWarning[] } {
+export function tableFromLayout(
+  layout: TableLayout,
+  name: string,
+  options: ReadOptions,
+): { table: RecordTable; warnings: ReadWarning[] } {
   const heads = columnHeads(layout);
   const sources: ColumnSource[] = heads.map((head) => {
     const bare = { name: head.name, words: wordsOf(head.name), unit: head.unit, cells: [], options };
     const names = isIdColumn(bare);
-    const cells = layout.rows.map(({ fields, codes }) => cellOf(fields[head.place] ?? "", codes?.get(head.place), head.unit, names));
+    const cells = layout.rows.map(({ fields, codes }) =>
+      cellOf(fields[head.place] ?? "", codes?.get(head.place), head.unit, names),
+    );
     return { ...bare, cells };
   });
   const readers = sources.map(columnReader);
@@ -57,7 +79,8 @@ export function tableFromLayout(layout: TableLayout, name: string, options: Read
     columns.push({ name: source.name, unit: read.unit, kind: reader.kind });
     cellsByColumn.push(cells);
     for (const code of [...(heads[at]?.warnings ?? []), ...read.warnings]) warnings.push({ col: at + 1, code });
-    for (const [row, cell] of cells.entries()) if (cell.code !== undefined) warnings.push({ row: row + 1, col: at + 1, code: cell.code });
+    for (const [row, cell] of cells.entries())
+      if (cell.code !== undefined) warnings.push({ row: row + 1, col: at + 1, code: cell.code });
   }
   const rows = layout.rows.map((_, row) => cellsByColumn.map((cells) => cells[row] as Reading));
   return { table: { name, columns, rows }, warnings };

@@ -16,7 +16,8 @@ const MOST = 1000;
 const named = <T extends { readonly name: string }>(list: readonly T[]) => new Map(list.map((one) => [one.name, one]));
 
 /** Entries by kind and name: a records entry and the columns entry of its table share a name. */
-const called = (list: EmbeddedCopy["result"]["entries"]) => new Map(list.map((one) => [`${one.kind} ${one.name}`, one]));
+const called = (list: EmbeddedCopy["result"]["entries"]) =>
+  new Map(list.map((one) => [`${one.kind} ${one.name}`, one]));
 
 /** What of an entry is its answer and not how it is shown. */
 function entryChanges(before: EmbeddedCopy, after: EmbeddedCopy): readonly CopyChange[] {

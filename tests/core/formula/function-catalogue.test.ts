@@ -10,7 +10,11 @@ it("each function is called by one name, has a source and an example that calls 
     expect(each.example.startsWith(`${each.id}(`)).toBe(true);
   }
 });
-it("a signature names its arguments", () => expect(functionCatalogue.filter(({ id }) => id === "bar_stiffness" || id === "max").map(signature)).toEqual(["max(x, y, …)", "bar_stiffness(mass, length, width, thickness, frequency, [shear])"]));
+it("a signature names its arguments", () =>
+  expect(functionCatalogue.filter(({ id }) => id === "bar_stiffness" || id === "max").map(signature)).toEqual([
+    "max(x, y, …)",
+    "bar_stiffness(mass, length, width, thickness, frequency, [shear])",
+  ]));
 it("known derivatives are those of the function", () => {
   for (const { id, evaluate, partials, arguments: takes } of functionCatalogue) {
     if (!partials || id === "round") continue;

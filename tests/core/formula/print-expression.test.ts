@@ -12,9 +12,14 @@ it.each([
   [not(two(name("a"), "and", name("b"))), "not (a and b)"],
   [shownIn(two(amount(0.1, "mm"), "+", amount(2, "in", 0.1)), "mm"), "0.1 mm + 2 ± 0.1 in in mm"],
   [two(name("m"), "-", group("mean", name("m"), name("g"))), "m - (mean of m by g)"],
-  [two(choose(two(name("s"), "=", text("cedar")), amount(1), amount(2)), "*", name("x")), "(if s = \"cedar\" then 1 else 2) * x"],
+  [
+    two(choose(two(name("s"), "=", text("cedar")), amount(1), amount(2)), "*", name("x")),
+    '(if s = "cedar" then 1 else 2) * x',
+  ],
   [call("max", name("top mass"), name("in")), "max(`top mass`, `in`)"],
-])("%# is written with the brackets it needs and no others", (expression, expected) => expect(printExpression(expression)).toBe(expected));
+])("%# is written with the brackets it needs and no others", (expression, expected) =>
+  expect(printExpression(expression)).toBe(expected),
+);
 it("a formula of ten thousand terms prints", () => {
   let long = name("a");
   for (let i = 0; i < 10_000; i++) long = two(long, "+", name("a"));

@@ -9,15 +9,37 @@ import { closeTo } from "../../support/close-to.ts";
 import { law } from "../../support/law.ts";
 import { label, quantity, tableOf } from "../../support/table-of.ts";
 
-const caseOf = (id: string) => JSON.parse(readFileSync(new URL(`../../reference/stats/cases/${id}.json`, import.meta.url), "utf8")) as { data: Record<string, never[]>; expected: Record<string, { value: never }> };
+const caseOf = (id: string) =>
+  JSON.parse(readFileSync(new URL(`../../reference/stats/cases/${id}.json`, import.meta.url), "utf8")) as {
+    data: Record<string, never[]>;
+    expected: Record<string, { value: never }>;
+  };
 const tops = (id: string, uncertainty: number | null = null) => {
   const { data } = caseOf(id);
-  const labels = Object.keys(data).filter((name) => typeof data[name]![0] === "string").map((name) => label(name, data[name]!));
-  const [x, y] = [quantity("stiffness_along", "GPa", data.E_long ?? data.x!, uncertainty), quantity("final_thickness", "mm", data.thickness ?? data.y!)];
+  const labels = Object.keys(data)
+    .filter((name) => typeof data[name]![0] === "string")
+    .map((name) => label(name, data[name]!));
+  const [x, y] = [
+    quantity("stiffness_along", "GPa", data.E_long ?? data.x!, uncertainty),
+    quantity("final_thickness", "mm", data.thickness ?? data.y!),
+  ];
   return { x, y, labels, columns: [x, y, ...labels] as Column[] };
 };
-const ask = (columns: readonly Column[], parts: Partial<RelationInput> & Pick<RelationInput, "x" | "y">, table = {}): Finding =>
-  answerRelation({ table: tableOf(columns, table), allowingFor: [], within: null, powerLaw: false, mask: null, by: null, asked: 1, ...parts });
+const ask = (
+  columns: readonly Column[],
+  parts: Partial<RelationInput> & Pick<RelationInput, "x" | "y">,
+  table = {},
+): Finding =>
+  answerRelation({
+    table: tableOf(columns, table),
+    allowingFor: [],
+    within: null,
+    powerLaw: false,
+    mask: null,
+    by: null,
+    asked: 1,
+    ...parts,
+  });
 const answered = (finding: Finding): Answer => {
   if (finding.kind === "refused") throw new Error(finding.sentence);
   return finding;
@@ -28,14 +50,21 @@ describe("did stiffer tops end up thinner", () => {
   it("gives the slope in the shown units with its t interval, as R does", () => {
     const { x, y, columns } = tops("ols-simple-tops12");
     const [slope] = answered(ask(columns, { x: [x], y })).estimate;
-    expect(slope).toMatchObject({ name: "slope of final thickness on stiffness along", unit: "mm/GPa", level: 0.95, degreesOfFreedom: 10 });
+    expect(slope).toMatchObject({
+      name: "slope of final thickness on stiffness along",
+      unit: "mm/GPa",
+      level: 0.95,
+      degreesOfFreedom: 10,
+    });
     closeTo(slope!.value, -0.09565658272773339, 1e-9);
     closeTo(slope!.low, -0.12542720443221989, 1e-9);
     closeTo(slope!.high, -0.0658859610232469, 1e-9);
   });
   it("says it in a sentence with unit, interval and number of records", () => {
     const { x, y, columns } = tops("ols-simple-tops12");
-    expect(answered(ask(columns, { x: [x], y })).sentence).toBe("Final thickness falls by 0.096 mm for each GPa of stiffness along (95 % interval −0.125 to −0.066 mm/GPa), 12 records.");
+    expect(answered(ask(columns, { x: [x], y })).sentence).toBe(
+      "Final thickness falls by 0.096 mm for each GPa of stiffness along (95 % interval −0.125 to −0.066 mm/GPa), 12 records.",
+    );
   });
   it("gives one slope common to the species when it allows for them", () => {
     const { x, y, labels, columns } = tops("ancova-tops36");
@@ -47,7 +76,8 @@ describe("did stiffer tops end up thinner", () => {
   it("gives each species its own slope when asked within", () => {
     const { x, y, labels, columns } = tops("ancova-tops36");
     const finding = answered(ask(columns, { x: [x], y, within: labels[0] as never }));
-    for (const [at, slope] of [-0.0876291805254737, -0.07130165446788055, -0.06058784627819822].entries()) closeTo(finding.estimate[at]!.value, slope, 1e-9);
+    for (const [at, slope] of [-0.0876291805254737, -0.07130165446788055, -0.06058784627819822].entries())
+      closeTo(finding.estimate[at]!.value, slope, 1e-9);
     expect(finding.estimate[0]!.name).toBe("slope of final thickness on stiffness along within cedar");
   });
   it("says within before across when species flip the slope", () => {
@@ -63,7 +93,9 @@ describe("did stiffer tops end up thinner", () => {
     expect(finding.method.id).toBe("cluster-robust");
     closeTo(finding.estimate[0]!.low, -0.11998961757657622, 1e-7);
     expect(codes(finding)).toContain("pieces-share");
-    expect(finding.checks.find((check) => check.id === "pieces-share-cost")!.sentence).toMatch(/interval [\d.]+ times as wide/);
+    expect(finding.checks.find((check) => check.id === "pieces-share-cost")!.sentence).toMatch(
+      /interval [\d.]+ times as wide/,
+    );
   });
   it("names the piece that carries the answer", () => {
     const { x, y, columns } = tops("influence-tops12");
@@ -94,9 +126,19 @@ describe("did stiffer tops end up thinner", () => {
   });
   it("warns when both columns rest on one measurement", () => {
     const { x, y, columns } = tops("ols-simple-tops12");
-    const computed = { ...x, origin: { from: "formula", formula: "bar_stiffness(mass, final_thickness)", parents: ["final_thickness", "mass"], roots: ["final_thickness", "mass"] } } as const;
+    const computed = {
+      ...x,
+      origin: {
+        from: "formula",
+        formula: "bar_stiffness(mass, final_thickness)",
+        parents: ["final_thickness", "mass"],
+        roots: ["final_thickness", "mass"],
+      },
+    } as const;
     const finding = answered(ask([computed, ...columns.slice(1)], { x: [computed], y }));
-    expect(finding.cautions.find((one) => one.code === "shared-ancestor")!.sentence).toContain("same measurement of final thickness");
+    expect(finding.cautions.find((one) => one.code === "shared-ancestor")!.sentence).toContain(
+      "same measurement of final thickness",
+    );
     expect(finding.trace.steps.some((step) => step.formula === "bar_stiffness(mass, final_thickness)")).toBe(true);
   });
   it("says it is the twentieth question", () => {
@@ -109,7 +151,8 @@ describe("did stiffer tops end up thinner", () => {
 describe("a relation refuses", () => {
   const y = quantity("final_thickness", "mm", [2.1, 2.3, 2.2, 2.5]);
   const x = (values: number[]) => quantity("stiffness_along", "GPa", values);
-  const refusal = (columns: Column[], parts: Parameters<typeof ask>[1]) => (ask(columns, parts) as { code: string }).code;
+  const refusal = (columns: Column[], parts: Parameters<typeof ask>[1]) =>
+    (ask(columns, parts) as { code: string }).code;
   it.each([
     ["no usable record", [Number.NaN, Number.NaN, Number.NaN, Number.NaN], "no-records"],
     ["two records", [10, 11, Number.NaN, Number.NaN], "too-few-records"],
@@ -123,14 +166,37 @@ describe("a relation refuses", () => {
   });
   it("an allowance for a label that has one group", () => {
     const one = label("species", ["cedar", "cedar", "cedar", "cedar"]);
-    expect(refusal([x([10, 11, 12, 14]), y, one], { x: [x([10, 11, 12, 14])], y, allowingFor: [one] })).toBe("one-group");
+    expect(refusal([x([10, 11, 12, 14]), y, one], { x: [x([10, 11, 12, 14])], y, allowingFor: [one] })).toBe(
+      "one-group",
+    );
   });
-  it("a method it does not have", () => expect(refusal([x([10, 11, 12, 14]), y], { x: [x([10, 11, 12, 14])], y, by: "guessing" })).toBe("out-of-domain"));
+  it("a method it does not have", () =>
+    expect(refusal([x([10, 11, 12, 14]), y], { x: [x([10, 11, 12, 14])], y, by: "guessing" })).toBe("out-of-domain"));
 });
 
-const measured = fc.array(fc.tuple(fc.double({ min: 5, max: 20, noNaN: true }), fc.double({ min: 1, max: 5, noNaN: true })), { minLength: 6, maxLength: 40 });
-const slopeOf = (pairs: readonly (readonly [number, number])[], unitX = "GPa", scaleX = 1, unitY = "mm", scaleY = 1) => {
-  const [x, y] = [quantity("x", unitX, pairs.map(([a]) => a * scaleX)), quantity("y", unitY, pairs.map(([, b]) => b * scaleY))];
+const measured = fc.array(
+  fc.tuple(fc.double({ min: 5, max: 20, noNaN: true }), fc.double({ min: 1, max: 5, noNaN: true })),
+  { minLength: 6, maxLength: 40 },
+);
+const slopeOf = (
+  pairs: readonly (readonly [number, number])[],
+  unitX = "GPa",
+  scaleX = 1,
+  unitY = "mm",
+  scaleY = 1,
+) => {
+  const [x, y] = [
+    quantity(
+      "x",
+      unitX,
+      pairs.map(([a]) => a * scaleX),
+    ),
+    quantity(
+      "y",
+      unitY,
+      pairs.map(([, b]) => b * scaleY),
+    ),
+  ];
   const finding = ask([x, y], { x: [x], y });
   return finding.kind === "refused" ? null : finding;
 };
@@ -143,10 +209,14 @@ law("another unit is the same slope", [measured], (pairs) => {
   const [one, other] = [slopeOf(pairs), slopeOf(pairs, "MPa", 1000, "cm", 0.1)];
   if (one && other) closeTo(other.estimate[0]!.value * 1e4, one.estimate[0]!.value, 1e-11, { scale: scaleOf(one) });
 });
-law("a constant added to every y leaves the slope", [measured, fc.double({ min: -100, max: 100, noNaN: true })], (pairs, shift) => {
-  const [one, other] = [slopeOf(pairs), slopeOf(pairs.map(([a, b]) => [a, b + shift] as const))];
-  if (one && other) closeTo(other.estimate[0]!.value, one.estimate[0]!.value, 1e-9, { scale: scaleOf(one) });
-});
+law(
+  "a constant added to every y leaves the slope",
+  [measured, fc.double({ min: -100, max: 100, noNaN: true })],
+  (pairs, shift) => {
+    const [one, other] = [slopeOf(pairs), slopeOf(pairs.map(([a, b]) => [a, b + shift] as const))];
+    if (one && other) closeTo(other.estimate[0]!.value, one.estimate[0]!.value, 1e-9, { scale: scaleOf(one) });
+  },
+);
 law("a record without a value changes only what is set aside", [measured], (pairs) => {
   const [one, other] = [slopeOf(pairs), slopeOf([...pairs, [Number.NaN, 2]])];
   if (one && other) {
@@ -154,7 +224,11 @@ law("a record without a value changes only what is set aside", [measured], (pair
     expect(other.rows.setAside.length).toBe(one.rows.setAside.length + 1);
   }
 });
-law("no number of a finding is NaN or infinite", [fc.array(fc.tuple(fc.double(), fc.double()), { maxLength: 12 })], (pairs) => {
-  const finding = slopeOf(pairs);
-  if (finding) expect(JSON.stringify(finding)).not.toMatch(/null|NaN|Infinity/);
-});
+law(
+  "no number of a finding is NaN or infinite",
+  [fc.array(fc.tuple(fc.double(), fc.double()), { maxLength: 12 })],
+  (pairs) => {
+    const finding = slopeOf(pairs);
+    if (finding) expect(JSON.stringify(finding)).not.toMatch(/null|NaN|Infinity/);
+  },
+);

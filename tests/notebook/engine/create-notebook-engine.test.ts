@@ -119,7 +119,9 @@ it("says which line of a description is not understood, and reads the table with
   const files = { ...shopFiles, "records/tops.about.json": '{"columns": {"mass": {"unit": 3}}}' };
   const engine = await shopEngine(shopNotebook, files);
   const tops = engine.result().entries.find((entry) => entry.kind === "records");
-  expect(tops?.problems).toMatchObject([{ code: "description-not-understood", line: lineOf(shopNotebook, "from records/tops.csv") }]);
+  expect(tops?.problems).toMatchObject([
+    { code: "description-not-understood", line: lineOf(shopNotebook, "from records/tops.csv") },
+  ]);
   expect(tops?.problems[0]?.sentence).toContain("columns/mass/unit");
   expect(tops?.table?.rowCount).toBe(14);
 });

@@ -28,7 +28,12 @@ function fraction(x: number, a: number, b: number): number {
  * x in [0, 1] and y = 1 - x given beside it; a, b > 0. Relative 1e-12 for a, b up to 1e6.
  * Source: DLMF 8.17.22 (continued fraction), prefactor by saddle point (Loader 2000).
  */
-export function betaTails(x: number, y: number, a: number, b: number): { readonly lower: number; readonly upper: number } {
+export function betaTails(
+  x: number,
+  y: number,
+  a: number,
+  b: number,
+): { readonly lower: number; readonly upper: number } {
   if (x <= 0) return { lower: 0, upper: 1 };
   if (y <= 0) return { lower: 1, upper: 0 };
   const front = ((a * b) / (a + b)) * binomialDensity(a, a + b, x, y);

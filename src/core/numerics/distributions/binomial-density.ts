@@ -12,6 +12,11 @@ export function binomialDensity(x: number, n: number, p: number, q = 1 - p): num
   if (x === 0) return Math.exp(n * (p < 0.1 ? Math.log1p(-p) : Math.log(q)));
   if (x === n) return Math.exp(n * (q < 0.1 ? Math.log1p(-q) : Math.log(p)));
   if (x < 0 || x > n) return 0;
-  const exponent = stirlingError(n) - stirlingError(x) - stirlingError(n - x) - poissonDeviance(x, n * p) - poissonDeviance(n - x, n * q);
+  const exponent =
+    stirlingError(n) -
+    stirlingError(x) -
+    stirlingError(n - x) -
+    poissonDeviance(x, n * p) -
+    poissonDeviance(n - x, n * q);
   return Math.exp(exponent) * Math.sqrt(n / (2 * Math.PI * x * (n - x)));
 }

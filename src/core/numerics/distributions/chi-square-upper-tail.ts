@@ -1,4 +1,5 @@
 import { gammaTails } from "./gamma-tails.ts";
 
 /** Upper tail of chi-square, P(X > x) = Q(df/2, x/2). x >= 0; degreesOfFreedom > 0. Relative 1e-12. Source: Abramowitz and Stegun 26.4.19. */
-export const chiSquareUpperTail = (x: number, degreesOfFreedom: number): number => gammaTails(degreesOfFreedom / 2, x / 2).upper;
+export const chiSquareUpperTail = (x: number, degreesOfFreedom: number): number =>
+  gammaTails(degreesOfFreedom / 2, x / 2).upper;

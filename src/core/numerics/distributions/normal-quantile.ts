@@ -4,7 +4,10 @@ import { normalLogUpperTail } from "./normal-log-upper-tail.ts";
 function upperQuantile(p: number): number {
   const target = Math.log(p);
   const r = Math.sqrt(-2 * target);
-  let z = Math.max(0, r - (2.515517 + r * (0.802853 + r * 0.010328)) / (1 + r * (1.432788 + r * (0.189269 + r * 0.001308))));
+  let z = Math.max(
+    0,
+    r - (2.515517 + r * (0.802853 + r * 0.010328)) / (1 + r * (1.432788 + r * (0.189269 + r * 0.001308))),
+  );
   for (let i = 0; i < 20; i++) {
     const log = normalLogUpperTail(z);
     const hazard = Math.exp(-0.5 * z * z - 0.9189385332046728 - log);

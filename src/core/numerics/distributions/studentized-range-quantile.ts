@@ -8,7 +8,8 @@ import { studentizedRangeUpperTail } from "./studentized-range-upper-tail.ts";
  */
 export function studentizedRangeQuantile(p: number, means: number, degreesOfFreedom: number): number {
   const target = Math.log1p(-p);
-  const off = (u: number): number => target - Math.max(-700, Math.log(studentizedRangeUpperTail(Math.exp(u), means, degreesOfFreedom)));
+  const off = (u: number): number =>
+    target - Math.max(-700, Math.log(studentizedRangeUpperTail(Math.exp(u), means, degreesOfFreedom)));
   let low = 0;
   let high = 1.5;
   while (off(low) > 0 && low > -30) low -= 1;

@@ -11,6 +11,7 @@ export function tQuantile(p: number, degreesOfFreedom: number): number {
   if (p === 0.5) return 0;
   const tail = p < 0.5 ? p : 1 - p;
   const inside = p < 0.5 ? 1 - 2 * p : 2 * p - 1;
-  const size = Math.sqrt(degreesOfFreedom) * Math.exp(betaOddsQuantile(inside, 2 * tail, 0.5, degreesOfFreedom / 2) / 2);
+  const size =
+    Math.sqrt(degreesOfFreedom) * Math.exp(betaOddsQuantile(inside, 2 * tail, 0.5, degreesOfFreedom / 2) / 2);
   return p < 0.5 ? -size : size;
 }

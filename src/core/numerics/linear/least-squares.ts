@@ -46,7 +46,9 @@ function inverseOfR(qr: HouseholderQr): Float64Array[] {
 /** The power of two nearest the largest size in a column, so that squares neither overflow nor vanish; 1 for a column of zeros. */
 function sizeOf(column: Float64Array): number {
   const largest = column.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-  return largest > 0 && Number.isFinite(largest) ? 2 ** Math.max(-1000, Math.min(1000, Math.round(Math.log2(largest)))) : 1;
+  return largest > 0 && Number.isFinite(largest)
+    ? 2 ** Math.max(-1000, Math.min(1000, Math.round(Math.log2(largest))))
+    : 1;
 }
 
 function leverageOf(qr: HouseholderQr, n: number): Float64Array {
@@ -73,7 +75,10 @@ export function leastSquares(X: readonly Float64Array[], y: Float64Array, weight
   const root = weights ? weights.map(Math.sqrt) : null;
   const scaled = (column: Float64Array) => (root ? column.map((value, i) => value * (root[i] as number)) : column);
   const sizes = X.map(sizeOf);
-  const qr = householderQr(X.map((column, j) => scaled(column).map((value) => value / (sizes[j] as number))), TOLERANCE);
+  const qr = householderQr(
+    X.map((column, j) => scaled(column).map((value) => value / (sizes[j] as number))),
+    TOLERANCE,
+  );
   const coefficients = new Float64Array(p).fill(qr.rank < p ? Number.NaN : 0);
   const residuals = Float64Array.from(y);
   for (let pass = 0; pass < 2 && qr.rank === p; pass++) {
@@ -96,7 +101,8 @@ export function leastSquares(X: readonly Float64Array[], y: Float64Array, weight
   for (let a = 0; a < qr.rank; a++)
     for (let b = 0; b < qr.rank; b++) {
       let sum = 0;
-      for (let j = Math.max(a, b); j < qr.rank; j++) sum += ((columns[j] as Float64Array)[a] as number) * ((columns[j] as Float64Array)[b] as number);
+      for (let j = Math.max(a, b); j < qr.rank; j++)
+        sum += ((columns[j] as Float64Array)[a] as number) * ((columns[j] as Float64Array)[b] as number);
       const [row, column] = [qr.pivot[a] as number, qr.pivot[b] as number];
       (inverse[row] as Float64Array)[column] = sum / (sizes[row] as number) / (sizes[column] as number);
     }

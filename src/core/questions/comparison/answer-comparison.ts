@@ -19,19 +19,29 @@ function withoutSingles(input: ComparisonInput, sample: Sample): Sample {
   return {
     rows: sample.rows.filter((_, i) => !single(i)),
     index: sample.index.filter((_, i) => !single(i)),
-    setAside: [...sample.setAside, ...sample.rows.filter((_, i) => single(i)).map((row) => ({ row, why: "group-of-one" }))],
+    setAside: [
+      ...sample.setAside,
+      ...sample.rows.filter((_, i) => single(i)).map((row) => ({ row, why: "group-of-one" })),
+    ],
   };
 }
 
 /** The answer to `Y across G`: means of a quantity, or ranks of grades. Refuses no records, one group, and groups of one record only. */
 export function answerComparison(input: ComparisonInput): Finding {
-  if (input.by !== null && !METHODS.includes(input.by)) return refused("out-of-domain", { name: input.by, needed: `one of the methods ${METHODS.join(", ")}` });
+  if (input.by !== null && !METHODS.includes(input.by))
+    return refused("out-of-domain", { name: input.by, needed: `one of the methods ${METHODS.join(", ")}` });
   const all = sampleFromColumns(input.table, [input.y, input.across], input.mask);
   if (all.rows.length === 0) return refused("no-records", { table: input.table.name });
   const before = sampleGroups(input.across, all);
-  if (before.names.length < 2) return refused("one-group", { column: columnInWords(input.across), group: before.names[0] ?? "none" });
-  if (before.names.length > MOST_GROUPS) return refused("out-of-domain", { name: columnInWords(input.across), needed: `a label with at most ${MOST_GROUPS} groups` });
+  if (before.names.length < 2)
+    return refused("one-group", { column: columnInWords(input.across), group: before.names[0] ?? "none" });
+  if (before.names.length > MOST_GROUPS)
+    return refused("out-of-domain", {
+      name: columnInWords(input.across),
+      needed: `a label with at most ${MOST_GROUPS} groups`,
+    });
   const sample = withoutSingles(input, all);
-  if (sampleGroups(input.across, sample).names.length < 2) return refused("too-few-records", { have: all.rows.length, need: 4 }, "at least two records in each of two groups");
+  if (sampleGroups(input.across, sample).names.length < 2)
+    return refused("too-few-records", { have: all.rows.length, need: 4 }, "at least two records in each of two groups");
   return input.y.kind === "grade" ? compareGrades(input, input.y, sample) : compareQuantity(input, input.y, sample);
 }

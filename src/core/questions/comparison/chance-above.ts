@@ -14,7 +14,12 @@ export function chanceAbove(first: Float64Array, second: Float64Array, level: nu
   const value = (ranks.slice(m).reduce((sum, rank) => sum + rank, 0) - (n * (n + 1)) / 2) / (m * n);
   const z = normalQuantile(1 - level / 2);
   const k = (m + n) / 2 - 1;
-  const off = (c: number) => (c - value) ** 2 - ((z * z * c * (1 - c)) / (m * n)) * (1 + (k * (1 - c)) / (2 - c) + (k * c) / (1 + c));
+  const off = (c: number) =>
+    (c - value) ** 2 - ((z * z * c * (1 - c)) / (m * n)) * (1 + (k * (1 - c)) / (2 - c) + (k * c) / (1 + c));
   const inside = Math.min(1 - 1e-9, Math.max(1e-9, value));
-  return { value, low: value <= 0 ? 0 : bracketedRoot(off, 0, inside), high: value >= 1 ? 1 : bracketedRoot(off, inside, 1) };
+  return {
+    value,
+    low: value <= 0 ? 0 : bracketedRoot(off, 0, inside),
+    high: value >= 1 ? 1 : bracketedRoot(off, inside, 1),
+  };
 }

@@ -27,19 +27,43 @@ export function compareGrades(input: ComparisonInput, y: GradeColumn, sample: Sa
       const up = forward.value >= 0.5;
       const { value, low, high } = up ? forward : chanceAbove(of(second), of(first), 0.05 / count);
       const [above, below] = [names[up ? second : first] ?? "", names[up ? first : second] ?? ""];
-      pairs.push({ above, below, estimate: { name: `chance that ${above} is graded above ${below}`, value, low, high, level: 0.95, unit: "1" } });
+      pairs.push({
+        above,
+        below,
+        estimate: { name: `chance that ${above} is graded above ${below}`, value, low, high, level: 0.95, unit: "1" },
+      });
     }
   pairs.sort((a, b) => b.estimate.low - a.estimate.low);
   const lead = pairs[0];
   if (!lead) return refused("too-few-records", { have: sample.rows.length, need: sample.rows.length + 4 });
   const { estimate, above, below } = lead;
   const words = (share: number) => numberInWords(Math.round(100 * share), null);
-  const sentence = estimate.low > 0.5
-    ? `A piece of ${above} is graded above one of ${below} for ${columnInWords(y)} ${words(estimate.value)} times in 100, ties counted half (95 % interval ${words(estimate.low)} to ${words(estimate.high)}), ${sample.rows.length} records.`
-    : `Can't tell yet whether ${columnInWords(y)} differs across ${columnInWords(input.across)}: ${above} is graded above ${below} ${words(estimate.value)} times in 100, but the 95 % interval runs from ${words(estimate.low)} to ${words(estimate.high)}, ${sample.rows.length} records.`;
+  const sentence =
+    estimate.low > 0.5
+      ? `A piece of ${above} is graded above one of ${below} for ${columnInWords(y)} ${words(estimate.value)} times in 100, ties counted half (95 % interval ${words(estimate.low)} to ${words(estimate.high)}), ${sample.rows.length} records.`
+      : `Can't tell yet whether ${columnInWords(y)} differs across ${columnInWords(input.across)}: ${above} is graded above ${below} ${words(estimate.value)} times in 100, but the 95 % interval runs from ${words(estimate.low)} to ${words(estimate.high)}, ${sample.rows.length} records.`;
   return finding({
-    kind: "comparison", table: input.table, sentence, estimate: pairs.map((pair) => pair.estimate), rows: { used: sample.rows, setAside: sample.setAside },
-    checks: [{ id: "any-difference", name: "any difference at all (Kruskal–Wallis)", value: test.p, limit: 0.05, passed: test.p < 0.05, sentence: test.p < 0.05 ? "The groups as a whole are graded differently." : "The groups as a whole are not graded differently, as far as can be told." }],
-    cautions: commonCautions(sample, input.asked, 10), method: kruskalWallis, chosenBecause: "grades have an order but no distances", columns: [y, input.across],
+    kind: "comparison",
+    table: input.table,
+    sentence,
+    estimate: pairs.map((pair) => pair.estimate),
+    rows: { used: sample.rows, setAside: sample.setAside },
+    checks: [
+      {
+        id: "any-difference",
+        name: "any difference at all (Kruskal–Wallis)",
+        value: test.p,
+        limit: 0.05,
+        passed: test.p < 0.05,
+        sentence:
+          test.p < 0.05
+            ? "The groups as a whole are graded differently."
+            : "The groups as a whole are not graded differently, as far as can be told.",
+      },
+    ],
+    cautions: commonCautions(sample, input.asked, 10),
+    method: kruskalWallis,
+    chosenBecause: "grades have an order but no distances",
+    columns: [y, input.across],
   });
 }

@@ -34,39 +34,94 @@ export function compareQuantity(input: ComparisonInput, y: QuantityColumn, sampl
   const { names, codes, counts } = sampleGroups(input.across, sample);
   const values = sampled(y.values, sample);
   const moments = groupMoments(values, codes, names.length);
-  if (moments.variances.filter((value) => value > 0).length === 0) return refused("no-spread", { column: columnInWords(y) });
+  if (moments.variances.filter((value) => value > 0).length === 0)
+    return refused("no-spread", { column: columnInWords(y) });
   const shared = sharedClusters(input.table, sample);
   const differences = groupDifferences(values, codes, moments, shared);
   const means = names.map((name, g) => {
     const se = Math.sqrt((moments.variances[g] as number) / (counts[g] as number));
     const half = se * tQuantile(0.975, (counts[g] as number) - 1);
     const mean = moments.means[g] as number;
-    return shownEstimate({ name: `mean ${columnInWords(y)} of ${name}`, value: mean, low: mean - half, high: mean + half, standardError: se, degreesOfFreedom: (counts[g] as number) - 1 }, y.unit, "level");
+    return shownEstimate(
+      {
+        name: `mean ${columnInWords(y)} of ${name}`,
+        value: mean,
+        low: mean - half,
+        high: mean + half,
+        standardError: se,
+        degreesOfFreedom: (counts[g] as number) - 1,
+      },
+      y.unit,
+      "level",
+    );
   });
   const pairs = differences.pairs.map(({ first, second, ...pair }) => {
     const up = pair.value >= 0;
     const turned = up ? pair : { ...pair, value: -pair.value, low: -pair.high, high: -pair.low };
-    return shownEstimate({ ...turned, name: `difference of ${columnInWords(y)}, ${names[up ? second : first]} less ${names[up ? first : second]}` }, y.unit, "difference");
+    return shownEstimate(
+      {
+        ...turned,
+        name: `difference of ${columnInWords(y)}, ${names[up ? second : first]} less ${names[up ? first : second]}`,
+      },
+      y.unit,
+      "difference",
+    );
   });
   const lead = leading(pairs);
   if (!lead) return refused("one-group", { column: columnInWords(input.across), group: names[0] ?? "none" });
   const [more = "", less = ""] = lead.name.split(", ").slice(1).join(", ").split(" less ");
   const told = `${names.map((name, g) => `${name} ${amountInWords(means[g]?.value ?? 0, null, y.unit)} (${counts[g]})`).join(", ")}`;
   const unit = unitForDisplay(y.unit);
-  const sentence = directionOf(lead) !== 0
-    ? `${capitalized(columnInWords(y))} of ${more} is ${numberInWords(lead.value, lead.standardError ?? null)}${unit === "" ? "" : ` ${unit}`} above that of ${less} (95 % interval ${intervalInWords(lead)}), ${sample.rows.length} records. Means: ${told}.`
-    : `Can't tell yet whether ${columnInWords(y)} differs across ${columnInWords(input.across)}: the difference that stands out most, ${more} less ${less}, has a 95 % interval of ${intervalInWords(lead)}, ${sample.rows.length} records. ${moreInWords(lead.value / (lead.standardError ?? 1), sample.rows.length, names.length)}. Means: ${told}.`;
+  const sentence =
+    directionOf(lead) !== 0
+      ? `${capitalized(columnInWords(y))} of ${more} is ${numberInWords(lead.value, lead.standardError ?? null)}${unit === "" ? "" : ` ${unit}`} above that of ${less} (95 % interval ${intervalInWords(lead)}), ${sample.rows.length} records. Means: ${told}.`
+      : `Can't tell yet whether ${columnInWords(y)} differs across ${columnInWords(input.across)}: the difference that stands out most, ${more} less ${less}, has a 95 % interval of ${intervalInWords(lead)}, ${sample.rows.length} records. ${moreInWords(lead.value / (lead.standardError ?? 1), sample.rows.length, names.length)}. Means: ${told}.`;
   const cautions: Caution[] = [...commonCautions(sample, input.asked, 10)];
   const smallest = Math.min(...counts);
-  if (smallest < FEW && sample.rows.length >= 10) cautions.push({ code: "few-records", facts: { have: sample.rows.length, need: FEW * names.length } });
-  if (shared) cautions.push({ code: "pieces-share", facts: { column: shared.column.replaceAll("_", " "), groups: shared.clusters, records: sample.rows.length } });
+  if (smallest < FEW && sample.rows.length >= 10)
+    cautions.push({ code: "few-records", facts: { have: sample.rows.length, need: FEW * names.length } });
+  if (shared)
+    cautions.push({
+      code: "pieces-share",
+      facts: { column: shared.column.replaceAll("_", " "), groups: shared.clusters, records: sample.rows.length },
+    });
   const checks: Check[] = [];
   const welch = welchAnova(moments);
-  if (Number.isFinite(welch.p)) checks.push({ id: "any-difference", name: "any difference at all (Welch)", value: welch.p, limit: 0.05, passed: welch.p < 0.05, sentence: welch.p < 0.05 ? "The groups as a whole differ more than chance would make them." : "The groups as a whole do not differ more than chance would make them." });
+  if (Number.isFinite(welch.p))
+    checks.push({
+      id: "any-difference",
+      name: "any difference at all (Welch)",
+      value: welch.p,
+      limit: 0.05,
+      passed: welch.p < 0.05,
+      sentence:
+        welch.p < 0.05
+          ? "The groups as a whole differ more than chance would make them."
+          : "The groups as a whole do not differ more than chance would make them.",
+    });
   const spread = spreadTest(moments, median);
-  if (Number.isFinite(spread.p)) checks.push({ id: "even-spread", name: "equal spread of the groups", value: spread.p, limit: 0.05, passed: spread.p >= 0.05, sentence: spread.p >= 0.05 ? "The groups scatter alike." : "The groups do not scatter alike; each is judged by its own spread." });
+  if (Number.isFinite(spread.p))
+    checks.push({
+      id: "even-spread",
+      name: "equal spread of the groups",
+      value: spread.p,
+      limit: 0.05,
+      passed: spread.p >= 0.05,
+      sentence:
+        spread.p >= 0.05
+          ? "The groups scatter alike."
+          : "The groups do not scatter alike; each is judged by its own spread.",
+    });
   return finding({
-    kind: "comparison", table: input.table, sentence, estimate: [...means, ...pairs], rows: { used: sample.rows, setAside: sample.setAside }, checks, cautions,
-    method: differences.method, chosenBecause: differences.because, columns: [y, input.across],
+    kind: "comparison",
+    table: input.table,
+    sentence,
+    estimate: [...means, ...pairs],
+    rows: { used: sample.rows, setAside: sample.setAside },
+    checks,
+    cautions,
+    method: differences.method,
+    chosenBecause: differences.because,
+    columns: [y, input.across],
   });
 }

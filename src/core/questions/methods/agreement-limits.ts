@@ -11,5 +11,18 @@ export function agreementLimits(a: Float64Array, b: Float64Array) {
   const limitError = sd * Math.sqrt(1 / n + (z * z) / (2 * (n - 1)));
   const middle = a.map((value, i) => (value + (b[i] as number)) / 2);
   const trend = linearFit([ones(n), middle], differences);
-  return { n, differences, middle, bias, sd, biasError, biasHalf: t * biasError, low: bias - z * sd, high: bias + z * sd, limitError, limitHalf: t * limitError, trend: trend.rank === 2 ? trend : null };
+  return {
+    n,
+    differences,
+    middle,
+    bias,
+    sd,
+    biasError,
+    biasHalf: t * biasError,
+    low: bias - z * sd,
+    high: bias + z * sd,
+    limitError,
+    limitHalf: t * limitError,
+    trend: trend.rank === 2 ? trend : null,
+  };
 }

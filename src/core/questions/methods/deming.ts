@@ -24,11 +24,26 @@ export function demingLine(x: Float64Array, y: Float64Array, ratio: number): { s
 
 /** Both quantities measured with error of a known ratio: the line, with leave-one-out standard errors. */
 export const deming: Method = {
-  id: "deming", name: "Deming's line (errors in both)", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "one reading of each piece" }, y: { kind: "quantities", meaning: "the other reading" }, variance_ratio: { kind: "number", optional: true, meaning: "error variance of y over that of x, 1 if not given" } },
+  id: "deming",
+  name: "Deming's line (errors in both)",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "one reading of each piece" },
+    y: { kind: "quantities", meaning: "the other reading" },
+    variance_ratio: { kind: "number", optional: true, meaning: "error variance of y over that of x, 1 if not given" },
+  },
   fields: {
-    slope: { meaning: "slope" }, intercept: { meaning: "constant" }, se_slope: { meaning: "leave-one-out standard error of the slope" }, se_intercept: { meaning: "of the constant" }, jackknife_slope: { meaning: "mean of the pseudo-values of the slope" }, jackknife_intercept: { meaning: "of the constant" },
-    ci95_low_slope: { meaning: "95 % interval of the slope, lower" }, ci95_high_slope: { meaning: "upper" }, ci95_low_intercept: { meaning: "of the constant, lower" }, ci95_high_intercept: { meaning: "upper" },
+    slope: { meaning: "slope" },
+    intercept: { meaning: "constant" },
+    se_slope: { meaning: "leave-one-out standard error of the slope" },
+    se_intercept: { meaning: "of the constant" },
+    jackknife_slope: { meaning: "mean of the pseudo-values of the slope" },
+    jackknife_intercept: { meaning: "of the constant" },
+    ci95_low_slope: { meaning: "95 % interval of the slope, lower" },
+    ci95_high_slope: { meaning: "upper" },
+    ci95_low_intercept: { meaning: "of the constant, lower" },
+    ci95_high_intercept: { meaning: "upper" },
   },
   source: sources.linnet,
   run: (inputs) => {
@@ -39,15 +54,33 @@ export const deming: Method = {
     if (!(ratio > 0)) return declined("out-of-domain", { name: "variance_ratio", needed: "a number above zero" });
     const n = x.length;
     const whole = demingLine(x, y, ratio);
-    const parts = Array.from(x, (_, i) => demingLine(x.filter((_, k) => k !== i), y.filter((_, k) => k !== i), ratio));
-    const pseudo = (of: "slope" | "intercept") => Float64Array.from(parts, (part) => n * whole[of] - (n - 1) * part[of]);
+    const parts = Array.from(x, (_, i) =>
+      demingLine(
+        x.filter((_, k) => k !== i),
+        y.filter((_, k) => k !== i),
+        ratio,
+      ),
+    );
+    const pseudo = (of: "slope" | "intercept") =>
+      Float64Array.from(parts, (part) => n * whole[of] - (n - 1) * part[of]);
     const [slopes, constants] = [pseudo("slope"), pseudo("intercept")];
-    const [seSlope, seConstant] = [standardDeviation(slopes) / Math.sqrt(n), standardDeviation(constants) / Math.sqrt(n)];
-    if (![whole.slope, seSlope, seConstant].every(Number.isFinite)) return declined("not-finite", { name: "the slope" });
+    const [seSlope, seConstant] = [
+      standardDeviation(slopes) / Math.sqrt(n),
+      standardDeviation(constants) / Math.sqrt(n),
+    ];
+    if (![whole.slope, seSlope, seConstant].every(Number.isFinite))
+      return declined("not-finite", { name: "the slope" });
     const t = tQuantile(0.975, n - 2);
     return succeeded({
-      ...whole, se_slope: seSlope, se_intercept: seConstant, jackknife_slope: mean(slopes), jackknife_intercept: mean(constants), ci95_low_slope: whole.slope - t * seSlope, ci95_high_slope: whole.slope + t * seSlope,
-      ci95_low_intercept: whole.intercept - t * seConstant, ci95_high_intercept: whole.intercept + t * seConstant,
+      ...whole,
+      se_slope: seSlope,
+      se_intercept: seConstant,
+      jackknife_slope: mean(slopes),
+      jackknife_intercept: mean(constants),
+      ci95_low_slope: whole.slope - t * seSlope,
+      ci95_high_slope: whole.slope + t * seSlope,
+      ci95_low_intercept: whole.intercept - t * seConstant,
+      ci95_high_intercept: whole.intercept + t * seConstant,
     });
   },
 };

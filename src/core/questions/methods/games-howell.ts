@@ -12,11 +12,25 @@ const needs = { rows: 4, groups: 2 };
 
 /** Every pair of groups with intervals that hold together, each group with its own spread (Games–Howell); Tukey–Kramer with a common spread beside it. */
 export const gamesHowell: Method = {
-  id: "games-howell", name: "All pairs of groups (Games–Howell)", answers: "comparison", needs,
-  inputs: { value: { kind: "quantities", meaning: "measured quantity" }, group: { kind: "labels", meaning: "group of each record" } },
+  id: "games-howell",
+  name: "All pairs of groups (Games–Howell)",
+  answers: "comparison",
+  needs,
+  inputs: {
+    value: { kind: "quantities", meaning: "measured quantity" },
+    group: { kind: "labels", meaning: "group of each record" },
+  },
   fields: {
-    pairs: { meaning: "the pairs, first | second" }, difference: { meaning: "second mean less first" }, gh_se: { meaning: "standard error of the difference" }, gh_df: { meaning: "Welch's degrees of freedom" }, gh_p: { meaning: "p adjusted for all pairs" },
-    gh_low: { meaning: "95 % intervals for all pairs at once, lower" }, gh_high: { meaning: "upper" }, tukey_p: { meaning: "p with a common spread" }, tukey_low: { meaning: "its intervals, lower" }, tukey_high: { meaning: "upper" },
+    pairs: { meaning: "the pairs, first | second" },
+    difference: { meaning: "second mean less first" },
+    gh_se: { meaning: "standard error of the difference" },
+    gh_df: { meaning: "Welch's degrees of freedom" },
+    gh_p: { meaning: "p adjusted for all pairs" },
+    gh_low: { meaning: "95 % intervals for all pairs at once, lower" },
+    gh_high: { meaning: "upper" },
+    tukey_p: { meaning: "p with a common spread" },
+    tukey_low: { meaning: "its intervals, lower" },
+    tukey_high: { meaning: "upper" },
   },
   source: sources.gamesHowell,
   run: (inputs) => {
@@ -30,12 +44,33 @@ export const gamesHowell: Method = {
     const usual = oneWayAnova(groups);
     const critical = studentizedRangeQuantile(0.95, names.length, usual.df2);
     const tukey = pairs.map(({ first, second, difference }) => {
-      const se = Math.sqrt(((usual.within / usual.df2) * (1 / (groups.counts[first] as number) + 1 / (groups.counts[second] as number))) / 2);
-      return { p: studentizedRangeUpperTail(Math.abs(difference) / se, names.length, usual.df2), low: difference - critical * se, high: difference + critical * se };
+      const se = Math.sqrt(
+        ((usual.within / usual.df2) * (1 / (groups.counts[first] as number) + 1 / (groups.counts[second] as number))) /
+          2,
+      );
+      return {
+        p: studentizedRangeUpperTail(Math.abs(difference) / se, names.length, usual.df2),
+        low: difference - critical * se,
+        high: difference + critical * se,
+      };
     });
     return succeeded({
-      pairs: pairs.map(({ first, second }) => `${names[first]} | ${names[second]}`), difference: pairs.map((pair) => pair.difference), gh_se: pairs.map((pair) => pair.standardError), gh_df: pairs.map((pair) => pair.degreesOfFreedom),
-      gh_p: pairs.map((pair) => studentizedRangeUpperTail((Math.abs(pair.difference) * Math.SQRT2) / pair.standardError, names.length, pair.degreesOfFreedom)), gh_low: pairs.map((pair) => pair.low), gh_high: pairs.map((pair) => pair.high), tukey_p: tukey.map((pair) => pair.p), tukey_low: tukey.map((pair) => pair.low), tukey_high: tukey.map((pair) => pair.high),
+      pairs: pairs.map(({ first, second }) => `${names[first]} | ${names[second]}`),
+      difference: pairs.map((pair) => pair.difference),
+      gh_se: pairs.map((pair) => pair.standardError),
+      gh_df: pairs.map((pair) => pair.degreesOfFreedom),
+      gh_p: pairs.map((pair) =>
+        studentizedRangeUpperTail(
+          (Math.abs(pair.difference) * Math.SQRT2) / pair.standardError,
+          names.length,
+          pair.degreesOfFreedom,
+        ),
+      ),
+      gh_low: pairs.map((pair) => pair.low),
+      gh_high: pairs.map((pair) => pair.high),
+      tukey_p: tukey.map((pair) => pair.p),
+      tukey_low: tukey.map((pair) => pair.low),
+      tukey_high: tukey.map((pair) => pair.high),
     });
   },
 };

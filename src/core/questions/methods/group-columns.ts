@@ -1,5 +1,9 @@
 /** Groups of a list of labels: names in order of code point, and the code of each record. */
-export function groupColumns(labels: readonly string[]): { readonly names: readonly string[]; readonly codes: Int32Array; readonly columns: readonly Float64Array[] } {
+export function groupColumns(labels: readonly string[]): {
+  readonly names: readonly string[];
+  readonly codes: Int32Array;
+  readonly columns: readonly Float64Array[];
+} {
   const names = [...new Set(labels)].sort();
   const place = new Map(names.map((name, at) => [name, at]));
   const codes = Int32Array.from(labels, (label) => place.get(label) ?? -1);

@@ -1,7 +1,12 @@
 import { mean, sumOfSquares } from "../../numerics/index.ts";
 
 /** Count, mean and variance of each group; variance NaN for a group of one. */
-export type GroupMoments = { readonly values: readonly Float64Array[]; readonly counts: readonly number[]; readonly means: readonly number[]; readonly variances: readonly number[] };
+export type GroupMoments = {
+  readonly values: readonly Float64Array[];
+  readonly counts: readonly number[];
+  readonly means: readonly number[];
+  readonly variances: readonly number[];
+};
 
 /** The moments of y by group. codes: group of each record, 0 … groups - 1; every group has at least one record. */
 export function groupMoments(y: Float64Array, codes: Int32Array, groups: number): GroupMoments {

@@ -22,7 +22,13 @@ export function influenceMeasures(fit: LinearFit): InfluenceMeasures {
   const p = fit.X.length;
   const df = fit.degreesOfFreedom;
   const array = () => new Float64Array(n);
-  const [standardized, studentized, cooks, dffits, covarianceRatio] = [array(), array(), array(), array(), array()] as const;
+  const [standardized, studentized, cooks, dffits, covarianceRatio] = [
+    array(),
+    array(),
+    array(),
+    array(),
+    array(),
+  ] as const;
   const change = fit.X.map(array);
   const dfbetas = fit.X.map(array);
   for (let i = 0; i < n; i++) {
@@ -46,7 +52,10 @@ export function influenceMeasures(fit: LinearFit): InfluenceMeasures {
       (dfbetas[j] as Float64Array)[i] = moved / (without * Math.sqrt(row[j] as number));
     }
   }
-  const largest = studentized.reduce((most, value) => (Number.isFinite(value) ? Math.max(most, Math.abs(value)) : most), 0);
+  const largest = studentized.reduce(
+    (most, value) => (Number.isFinite(value) ? Math.max(most, Math.abs(value)) : most),
+    0,
+  );
   const outlierP = df > 1 ? Math.min(1, n * tTwoSided(largest, df - 1)) : Number.NaN;
   return { standardized, studentized, cooks, dffits, covarianceRatio, change, dfbetas, outlierP };
 }

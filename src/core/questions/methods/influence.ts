@@ -9,12 +9,27 @@ const needs = { rows: 4, distinct: { x: 2 } };
 
 /** What each record does to a straight line: leverage, residuals, Cook's distance and the change of each coefficient without it. */
 export const influence: Method = {
-  id: "influence", name: "Influence of single records", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "explaining quantity" }, x2: { kind: "quantities", optional: true, meaning: "second explaining quantity" }, x3: { kind: "quantities", optional: true, meaning: "third" }, y: { kind: "quantities", meaning: "explained quantity" } },
+  id: "influence",
+  name: "Influence of single records",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "explaining quantity" },
+    x2: { kind: "quantities", optional: true, meaning: "second explaining quantity" },
+    x3: { kind: "quantities", optional: true, meaning: "third" },
+    y: { kind: "quantities", meaning: "explained quantity" },
+  },
   fields: {
-    leverage: { meaning: "diagonal of the hat matrix" }, standardized: { meaning: "residual over its standard deviation" }, studentized: { meaning: "deleted residual" },
-    cooks: { meaning: "Cook's distance" }, dffits: { meaning: "change of the fit" }, covratio: { meaning: "covariance ratio" },
-    dfbetas_intercept: { meaning: "change of the constant in standard errors" }, dfbetas_x: { meaning: "change of the slope in standard errors" }, dfbetas_x2: { meaning: "of the second slope" }, dfbetas_x3: { meaning: "of the third" },
+    leverage: { meaning: "diagonal of the hat matrix" },
+    standardized: { meaning: "residual over its standard deviation" },
+    studentized: { meaning: "deleted residual" },
+    cooks: { meaning: "Cook's distance" },
+    dffits: { meaning: "change of the fit" },
+    covratio: { meaning: "covariance ratio" },
+    dfbetas_intercept: { meaning: "change of the constant in standard errors" },
+    dfbetas_x: { meaning: "change of the slope in standard errors" },
+    dfbetas_x2: { meaning: "of the second slope" },
+    dfbetas_x3: { meaning: "of the third" },
     outlier_bonferroni_p: { meaning: "p of the largest deleted residual, times n" },
   },
   source: sources.belsley,
@@ -24,11 +39,21 @@ export const influence: Method = {
     if (!complete.ok) return complete;
     const y = complete.value.arrays.y as Float64Array;
     const fit = linearFit([ones(y.length), ...names.map((name) => complete.value.arrays[name] as Float64Array)], y);
-    if (fit.rank <= names.length) return declined("collinear", { column: fit.dependent.map((at) => names[at - 1] ?? "the constant").join(" and ") });
+    if (fit.rank <= names.length)
+      return declined("collinear", {
+        column: fit.dependent.map((at) => names[at - 1] ?? "the constant").join(" and "),
+      });
     const measures = influenceMeasures(fit);
     return succeeded({
-      leverage: plain(fit.leverage), standardized: plain(measures.standardized), studentized: plain(measures.studentized), cooks: plain(measures.cooks), dffits: plain(measures.dffits),
-      covratio: plain(measures.covarianceRatio), dfbetas_intercept: plain(measures.dfbetas[0] ?? []), ...Object.fromEntries(names.map((name, at) => [`dfbetas_${name}`, plain(measures.dfbetas[at + 1] ?? [])])), outlier_bonferroni_p: measures.outlierP,
+      leverage: plain(fit.leverage),
+      standardized: plain(measures.standardized),
+      studentized: plain(measures.studentized),
+      cooks: plain(measures.cooks),
+      dffits: plain(measures.dffits),
+      covratio: plain(measures.covarianceRatio),
+      dfbetas_intercept: plain(measures.dfbetas[0] ?? []),
+      ...Object.fromEntries(names.map((name, at) => [`dfbetas_${name}`, plain(measures.dfbetas[at + 1] ?? [])])),
+      outlier_bonferroni_p: measures.outlierP,
     });
   },
 };

@@ -23,16 +23,35 @@ function inversionShares(n: number): Float64Array {
 
 /** Kendall's tau-b: concordant less discordant pairs, ties allowed for; exact p without ties to ten records. */
 export const kendall: Method = {
-  id: "kendall", name: "Rank correlation (Kendall)", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "one quantity or grade" }, y: { kind: "quantities", meaning: "the other" } },
-  fields: { tau_b: { meaning: "tau-b" }, z: { meaning: "S over its standard deviation" }, p_normal: { meaning: "two-sided p by the normal law" }, p_normal_continuity: { meaning: "with continuity correction" }, ci95_low: { meaning: "95 % interval, lower" }, ci95_high: { meaning: "upper" }, T: { meaning: "concordant pairs" }, p_exact: { meaning: "exact p without ties, to ten records" } },
+  id: "kendall",
+  name: "Rank correlation (Kendall)",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "one quantity or grade" },
+    y: { kind: "quantities", meaning: "the other" },
+  },
+  fields: {
+    tau_b: { meaning: "tau-b" },
+    z: { meaning: "S over its standard deviation" },
+    p_normal: { meaning: "two-sided p by the normal law" },
+    p_normal_continuity: { meaning: "with continuity correction" },
+    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_high: { meaning: "upper" },
+    T: { meaning: "concordant pairs" },
+    p_exact: { meaning: "exact p without ties, to ten records" },
+  },
   source: sources.kendall,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
     const n = x.length;
-    if (n > MOST) return declined("out-of-domain", { name: "the number of records", needed: `${MOST} at most, for all pairs are formed` });
+    if (n > MOST)
+      return declined("out-of-domain", {
+        name: "the number of records",
+        needed: `${MOST} at most, for all pairs are formed`,
+      });
     let [concordant, discordant, untiedX, untiedY] = [0, 0, 0, 0];
     for (let i = 0; i < n; i++)
       for (let j = i + 1; j < n; j++) {
@@ -49,10 +68,25 @@ export const kendall: Method = {
     const inside = n > 4 && Math.abs(tau) < 1;
     const untied = untiedX === (n * (n - 1)) / 2 && untiedY === untiedX;
     const fewer = Math.min(concordant, discordant);
-    const exact = untied && n <= MOST_EXACT ? Math.min(1, 2 * inversionShares(n).slice(0, fewer + 1).reduce((sum, share) => sum + share, 0)) : null;
+    const exact =
+      untied && n <= MOST_EXACT
+        ? Math.min(
+            1,
+            2 *
+              inversionShares(n)
+                .slice(0, fewer + 1)
+                .reduce((sum, share) => sum + share, 0),
+          )
+        : null;
     return succeeded({
-      tau_b: tau, z: S / sd, p_normal: 2 * normalUpperTail(Math.abs(S) / sd), p_normal_continuity: Math.min(1, 2 * normalUpperTail((Math.abs(S) - 1) / sd)),
-      ci95_low: inside ? Math.tanh(Math.atanh(tau) - half) : null, ci95_high: inside ? Math.tanh(Math.atanh(tau) + half) : null, T: concordant, p_exact: exact,
+      tau_b: tau,
+      z: S / sd,
+      p_normal: 2 * normalUpperTail(Math.abs(S) / sd),
+      p_normal_continuity: Math.min(1, 2 * normalUpperTail((Math.abs(S) - 1) / sd)),
+      ci95_low: inside ? Math.tanh(Math.atanh(tau) - half) : null,
+      ci95_high: inside ? Math.tanh(Math.atanh(tau) + half) : null,
+      T: concordant,
+      p_exact: exact,
     });
   },
 };

@@ -35,8 +35,17 @@ export function linearFit(X: readonly Float64Array[], y: Float64Array, weights?:
 }
 
 /** Share of the scatter explained and its F test; about the mean with a constant, about zero without; weighted where weights are given. */
-export function explainedShare(fit: LinearFit, y: Float64Array, constant: boolean, weights?: Float64Array): { r2: number; adjusted: number; F: number; df1: number; p: number } {
-  const total = weights ? weightedSquares(y, weights, constant) : constant ? sumOfSquares(y) : y.reduce((sum, value) => sum + value * value, 0);
+export function explainedShare(
+  fit: LinearFit,
+  y: Float64Array,
+  constant: boolean,
+  weights?: Float64Array,
+): { r2: number; adjusted: number; F: number; df1: number; p: number } {
+  const total = weights
+    ? weightedSquares(y, weights, constant)
+    : constant
+      ? sumOfSquares(y)
+      : y.reduce((sum, value) => sum + value * value, 0);
   const df1 = fit.rank - (constant ? 1 : 0);
   const df2 = fit.degreesOfFreedom;
   const r2 = total > 0 ? 1 - fit.residualSumOfSquares / total : Number.NaN;
@@ -57,12 +66,16 @@ function weightedSquares(y: Float64Array, weights: Float64Array, constant: boole
 }
 
 /** Fit, interval of the mean and interval of a next record at one place x (one value a coefficient). Source: Draper and Smith, eq. 3.1.2. */
-export function fitAt(fit: LinearFit, x: readonly number[]): { fit: number; meanLow: number; meanHigh: number; nextLow: number; nextHigh: number } {
+export function fitAt(
+  fit: LinearFit,
+  x: readonly number[],
+): { fit: number; meanLow: number; meanHigh: number; nextLow: number; nextHigh: number } {
   let value = 0;
   let leverage = 0;
   for (let a = 0; a < x.length; a++) {
     value += (x[a] as number) * (fit.coefficients[a] as number);
-    for (let b = 0; b < x.length; b++) leverage += (x[a] as number) * (x[b] as number) * ((fit.inverse[a] as Float64Array)[b] as number);
+    for (let b = 0; b < x.length; b++)
+      leverage += (x[a] as number) * (x[b] as number) * ((fit.inverse[a] as Float64Array)[b] as number);
   }
   const multiple = fit.degreesOfFreedom > 0 ? tQuantile(0.975, fit.degreesOfFreedom) * fit.sigma : Number.NaN;
   const mean = multiple * Math.sqrt(Math.max(0, leverage));

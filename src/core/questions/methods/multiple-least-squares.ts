@@ -10,18 +10,34 @@ const given = (inputs: MethodInputs): readonly string[] => NAMES.filter((name) =
 
 /** How much the variance of each coefficient grows because the columns resemble each other: 1 / (1 - R2 of each on the others). */
 const inflation = (columns: readonly Float64Array[]): number[] =>
-  columns.map((column, j) => 1 / (1 - explainedShare(linearFit([ones(column.length), ...columns.filter((_, k) => k !== j)], column), column, true).r2));
+  columns.map(
+    (column, j) =>
+      1 /
+      (1 -
+        explainedShare(linearFit([ones(column.length), ...columns.filter((_, k) => k !== j)], column), column, true)
+          .r2),
+  );
 
 /** Least squares of y on several quantities with a constant. A quantity that says the same as the others is refused by name, never dropped. */
 export const multipleLeastSquares: Method = {
-  id: "ols-multiple", name: "Least squares on several quantities", answers: "relation", needs: { rows: 4 },
+  id: "ols-multiple",
+  name: "Least squares on several quantities",
+  answers: "relation",
+  needs: { rows: 4 },
   inputs: {
-    y: { kind: "quantities", meaning: "explained quantity" }, x1: { kind: "quantities", meaning: "first explaining quantity" }, x2: { kind: "quantities", meaning: "second" },
-    x3: { kind: "quantities", optional: true, meaning: "third" }, x4: { kind: "quantities", optional: true, meaning: "fourth" }, x5: { kind: "quantities", optional: true, meaning: "fifth" },
-    x6: { kind: "quantities", optional: true, meaning: "sixth" }, x7: { kind: "quantities", optional: true, meaning: "seventh" }, x8: { kind: "quantities", optional: true, meaning: "eighth" },
+    y: { kind: "quantities", meaning: "explained quantity" },
+    x1: { kind: "quantities", meaning: "first explaining quantity" },
+    x2: { kind: "quantities", meaning: "second" },
+    x3: { kind: "quantities", optional: true, meaning: "third" },
+    x4: { kind: "quantities", optional: true, meaning: "fourth" },
+    x5: { kind: "quantities", optional: true, meaning: "fifth" },
+    x6: { kind: "quantities", optional: true, meaning: "sixth" },
+    x7: { kind: "quantities", optional: true, meaning: "seventh" },
+    x8: { kind: "quantities", optional: true, meaning: "eighth" },
     at_x1: { kind: "quantities", optional: true, meaning: "values of x1 to predict at; at_x2 … beside it" },
   },
-  fields: { ...leastSquaresSpecs, vif: { meaning: "variance inflation of each explaining quantity" } }, source: sources.draperSmith,
+  fields: { ...leastSquaresSpecs, vif: { meaning: "variance inflation of each explaining quantity" } },
+  source: sources.draperSmith,
   run: (inputs) => {
     const names = given(inputs);
     const complete = completeInputs(inputs, ["y", ...names], [], { rows: names.length + 2 });
@@ -29,9 +45,17 @@ export const multipleLeastSquares: Method = {
     const y = complete.value.arrays.y as Float64Array;
     const columns = names.map((name) => complete.value.arrays[name] as Float64Array);
     const fit = linearFit([ones(y.length), ...columns], y);
-    if (fit.rank <= names.length) return declined("collinear", { column: fit.dependent.map((at) => names[at - 1] ?? "the constant").join(" and ") });
-    const lists = names.map((name) => (Array.isArray(inputs[`at_${name}`]) ? (inputs[`at_${name}`] as readonly number[]) : []));
+    if (fit.rank <= names.length)
+      return declined("collinear", {
+        column: fit.dependent.map((at) => names[at - 1] ?? "the constant").join(" and "),
+      });
+    const lists = names.map((name) =>
+      Array.isArray(inputs[`at_${name}`]) ? (inputs[`at_${name}`] as readonly number[]) : [],
+    );
     const places = (lists[0] ?? []).map((_, row) => [1, ...lists.map((list) => Number(list[row]))]);
-    return succeeded({ ...leastSquaresFields(fit, y, true, complete.value.setAside, places), vif: plain(inflation(columns)) });
+    return succeeded({
+      ...leastSquaresFields(fit, y, true, complete.value.setAside, places),
+      vif: plain(inflation(columns)),
+    });
   },
 };

@@ -18,7 +18,9 @@ export function spreadTest(groups: GroupMoments, centreOf: (values: Float64Array
     return own.map((value) => Math.abs(value - centre));
   });
   const codes = Int32Array.from(groups.values.flatMap((own, g) => Array.from(own, () => g)));
-  return oneWayAnova(groupMoments(Float64Array.from(distances.flatMap((own) => [...own])), codes, groups.counts.length));
+  return oneWayAnova(
+    groupMoments(Float64Array.from(distances.flatMap((own) => [...own])), codes, groups.counts.length),
+  );
 }
 
 function bartlett(groups: GroupMoments): { K2: number; p: number } {
@@ -26,7 +28,8 @@ function bartlett(groups: GroupMoments): { K2: number; p: number } {
   const free = groups.counts.map((count) => count - 1);
   const df = free.reduce((sum, one) => sum + one, 0);
   const pooled = free.reduce((sum, one, g) => sum + one * (groups.variances[g] as number), 0) / df;
-  const above = df * Math.log(pooled) - free.reduce((sum, one, g) => sum + one * Math.log(groups.variances[g] as number), 0);
+  const above =
+    df * Math.log(pooled) - free.reduce((sum, one, g) => sum + one * Math.log(groups.variances[g] as number), 0);
   const K2 = above / (1 + (free.reduce((sum, one) => sum + 1 / one, 0) - 1 / df) / (3 * (k - 1)));
   return { K2, p: K2 >= 0 && Number.isFinite(K2) ? chiSquareUpperTail(K2, k - 1) : Number.NaN };
 }
@@ -37,19 +40,48 @@ function brownForsytheMeans(groups: GroupMoments, between: number): { F: number;
   const below = parts.reduce((sum, part) => sum + part, 0);
   const df2 = 1 / parts.reduce((sum, part, g) => sum + (part / below) ** 2 / ((groups.counts[g] as number) - 1), 0);
   const F = between / below;
-  return { F, df2, p: Number.isFinite(F) && Number.isFinite(df2) ? fUpperTail(F, groups.counts.length - 1, df2) : Number.NaN };
+  return {
+    F,
+    df2,
+    p: Number.isFinite(F) && Number.isFinite(df2) ? fUpperTail(F, groups.counts.length - 1, df2) : Number.NaN,
+  };
 }
 
 /** Groups of unequal size and spread: Welch's F, beside the usual one, Brown and Forsythe's, and three tests of equal spread. */
 export const oneWayWelch: Method = {
-  id: "anova-welch", name: "Welch's comparison of several groups", answers: "comparison", needs,
-  inputs: { value: { kind: "quantities", meaning: "measured quantity" }, group: { kind: "labels", meaning: "group of each record" } },
+  id: "anova-welch",
+  name: "Welch's comparison of several groups",
+  answers: "comparison",
+  needs,
+  inputs: {
+    value: { kind: "quantities", meaning: "measured quantity" },
+    group: { kind: "labels", meaning: "group of each record" },
+  },
   fields: {
-    group_order: { meaning: "names of the groups" }, group_n: { meaning: "records of each" }, group_mean: { meaning: "mean of each" }, group_sd: { meaning: "standard deviation of each" }, F: { meaning: "F with one common spread" },
-    df_between: { meaning: "its first degrees of freedom" }, df_within: { meaning: "its second" }, ss_between: { meaning: "squares between groups" }, ss_within: { meaning: "squares within" }, p: { meaning: "p of F" },
-    eta2: { meaning: "share of squares between" }, omega2: { meaning: "the same without bias" }, welch_F: { meaning: "Welch's F" }, welch_df2: { meaning: "its second degrees of freedom" }, welch_p: { meaning: "its p" },
-    bf_F: { meaning: "Brown and Forsythe's F of means" }, bf_df2: { meaning: "its second degrees of freedom" }, bf_p: { meaning: "its p" }, levene_F: { meaning: "equal spread, about means" }, levene_p: { meaning: "its p" },
-    brown_forsythe_spread_F: { meaning: "equal spread, about medians" }, brown_forsythe_spread_p: { meaning: "its p" }, bartlett_K2: { meaning: "equal spread, Bartlett" }, bartlett_p: { meaning: "its p" },
+    group_order: { meaning: "names of the groups" },
+    group_n: { meaning: "records of each" },
+    group_mean: { meaning: "mean of each" },
+    group_sd: { meaning: "standard deviation of each" },
+    F: { meaning: "F with one common spread" },
+    df_between: { meaning: "its first degrees of freedom" },
+    df_within: { meaning: "its second" },
+    ss_between: { meaning: "squares between groups" },
+    ss_within: { meaning: "squares within" },
+    p: { meaning: "p of F" },
+    eta2: { meaning: "share of squares between" },
+    omega2: { meaning: "the same without bias" },
+    welch_F: { meaning: "Welch's F" },
+    welch_df2: { meaning: "its second degrees of freedom" },
+    welch_p: { meaning: "its p" },
+    bf_F: { meaning: "Brown and Forsythe's F of means" },
+    bf_df2: { meaning: "its second degrees of freedom" },
+    bf_p: { meaning: "its p" },
+    levene_F: { meaning: "equal spread, about means" },
+    levene_p: { meaning: "its p" },
+    brown_forsythe_spread_F: { meaning: "equal spread, about medians" },
+    brown_forsythe_spread_p: { meaning: "its p" },
+    bartlett_K2: { meaning: "equal spread, Bartlett" },
+    bartlett_p: { meaning: "its p" },
   },
   source: sources.welchAnova,
   run: (inputs) => {
@@ -59,14 +91,40 @@ export const oneWayWelch: Method = {
     const { names, codes } = groupColumns(complete.value.labels.group ?? []);
     const groups = groupMoments(y, codes, names.length);
     const usual = oneWayAnova(groups);
-    const [welch, bf, levene, bfSpread, k2] = [welchAnova(groups), brownForsytheMeans(groups, usual.between), spreadTest(groups, mean), spreadTest(groups, median), bartlett(groups)];
+    const [welch, bf, levene, bfSpread, k2] = [
+      welchAnova(groups),
+      brownForsytheMeans(groups, usual.between),
+      spreadTest(groups, mean),
+      spreadTest(groups, median),
+      bartlett(groups),
+    ];
     const total = usual.between + usual.within;
     const square = usual.within / usual.df2;
     return succeeded({
-      group_order: names, group_n: groups.counts, group_mean: groups.means, group_sd: plain(groups.variances.map(Math.sqrt)), F: known(usual.F), df_between: usual.df1, df_within: usual.df2,
-      ss_between: usual.between, ss_within: usual.within, p: known(usual.p), eta2: known(usual.between / total), omega2: known((usual.between - usual.df1 * square) / (total + square)),
-      welch_F: known(welch.F), welch_df2: known(welch.df2), welch_p: known(welch.p), bf_F: known(bf.F), bf_df2: known(bf.df2), bf_p: known(bf.p), levene_F: known(levene.F), levene_p: known(levene.p),
-      brown_forsythe_spread_F: known(bfSpread.F), brown_forsythe_spread_p: known(bfSpread.p), bartlett_K2: known(k2.K2), bartlett_p: known(k2.p),
+      group_order: names,
+      group_n: groups.counts,
+      group_mean: groups.means,
+      group_sd: plain(groups.variances.map(Math.sqrt)),
+      F: known(usual.F),
+      df_between: usual.df1,
+      df_within: usual.df2,
+      ss_between: usual.between,
+      ss_within: usual.within,
+      p: known(usual.p),
+      eta2: known(usual.between / total),
+      omega2: known((usual.between - usual.df1 * square) / (total + square)),
+      welch_F: known(welch.F),
+      welch_df2: known(welch.df2),
+      welch_p: known(welch.p),
+      bf_F: known(bf.F),
+      bf_df2: known(bf.df2),
+      bf_p: known(bf.p),
+      levene_F: known(levene.F),
+      levene_p: known(levene.p),
+      brown_forsythe_spread_F: known(bfSpread.F),
+      brown_forsythe_spread_p: known(bfSpread.p),
+      bartlett_K2: known(k2.K2),
+      bartlett_p: known(k2.p),
     });
   },
 };

@@ -10,13 +10,29 @@ const numbers = (value: unknown): readonly number[] => (Array.isArray(value) ? v
 
 /** Least squares of y on x with a constant: slope, constant and t intervals. */
 export const ordinaryLeastSquares: Method = {
-  id: "ols", name: "Least squares", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "explaining quantity" }, y: { kind: "quantities", meaning: "explained quantity" }, predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" } },
-  fields: leastSquaresSpecs, source: sources.draperSmith,
+  id: "ols",
+  name: "Least squares",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "explaining quantity" },
+    y: { kind: "quantities", meaning: "explained quantity" },
+    predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" },
+  },
+  fields: leastSquaresSpecs,
+  source: sources.draperSmith,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-    return succeeded(leastSquaresFields(linearFit([ones(y.length), x], y), y, true, complete.value.setAside, numbers(inputs.predict_at).map((at) => [1, at])));
+    return succeeded(
+      leastSquaresFields(
+        linearFit([ones(y.length), x], y),
+        y,
+        true,
+        complete.value.setAside,
+        numbers(inputs.predict_at).map((at) => [1, at]),
+      ),
+    );
   },
 };

@@ -9,9 +9,17 @@ const needs = { rows: 2 };
 
 /** Least squares through the origin: y = b x. The explained share is about zero, not about the mean. */
 export const originLeastSquares: Method = {
-  id: "ols-origin", name: "Least squares through the origin", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "explaining quantity" }, y: { kind: "quantities", meaning: "explained quantity" }, predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" } },
-  fields: leastSquaresSpecs, source: sources.draperSmith,
+  id: "ols-origin",
+  name: "Least squares through the origin",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "explaining quantity" },
+    y: { kind: "quantities", meaning: "explained quantity" },
+    predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" },
+  },
+  fields: leastSquaresSpecs,
+  source: sources.draperSmith,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;

@@ -3,7 +3,15 @@ import type { GroupMoments } from "./group-moments.ts";
 import { welchDifference } from "./welch-difference.ts";
 
 /** Second group less first, with the interval that holds for all pairs at once. */
-export type PairDifference = { readonly first: number; readonly second: number; readonly difference: number; readonly standardError: number; readonly degreesOfFreedom: number; readonly low: number; readonly high: number };
+export type PairDifference = {
+  readonly first: number;
+  readonly second: number;
+  readonly difference: number;
+  readonly standardError: number;
+  readonly degreesOfFreedom: number;
+  readonly low: number;
+  readonly high: number;
+};
 
 /** All pairs by Games and Howell: Welch's standard error and degrees of freedom, the studentized range for the number of groups. */
 export function pairwiseDifferences(groups: GroupMoments): readonly PairDifference[] {
@@ -13,7 +21,15 @@ export function pairwiseDifferences(groups: GroupMoments): readonly PairDifferen
     for (let second = first + 1; second < k; second++) {
       const { difference, standardError, degreesOfFreedom } = welchDifference(groups, second, first);
       const half = (studentizedRangeQuantile(0.95, k, degreesOfFreedom) * standardError) / Math.SQRT2;
-      pairs.push({ first, second, difference, standardError, degreesOfFreedom, low: difference - half, high: difference + half });
+      pairs.push({
+        first,
+        second,
+        difference,
+        standardError,
+        degreesOfFreedom,
+        low: difference - half,
+        high: difference + half,
+      });
     }
   return pairs;
 }

@@ -9,9 +9,25 @@ const needs = { rows: 3, distinct: { x: 2, y: 2 } };
 
 /** Correlation of two quantities with Fisher's interval; t with n - 2 degrees of freedom; a test against rho0. */
 export const pearson: Method = {
-  id: "pearson", name: "Correlation", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "one quantity" }, y: { kind: "quantities", meaning: "the other" }, rho0: { kind: "number", optional: true, meaning: "correlation to test against, 0 if not given" } },
-  fields: { r: { meaning: "correlation" }, t: { meaning: "its t" }, df: { meaning: "degrees of freedom" }, p: { meaning: "two-sided p" }, ci95_low: { meaning: "95 % interval, lower" }, ci95_high: { meaning: "upper" }, z_against_rho0: { meaning: "z against rho0" }, p_against_rho0: { meaning: "its two-sided p" } },
+  id: "pearson",
+  name: "Correlation",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "one quantity" },
+    y: { kind: "quantities", meaning: "the other" },
+    rho0: { kind: "number", optional: true, meaning: "correlation to test against, 0 if not given" },
+  },
+  fields: {
+    r: { meaning: "correlation" },
+    t: { meaning: "its t" },
+    df: { meaning: "degrees of freedom" },
+    p: { meaning: "two-sided p" },
+    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_high: { meaning: "upper" },
+    z_against_rho0: { meaning: "z against rho0" },
+    p_against_rho0: { meaning: "its two-sided p" },
+  },
   source: sources.fisher,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
@@ -25,6 +41,15 @@ export const pearson: Method = {
     const half = normalQuantile(0.975) * error;
     const z = (Math.atanh(r) - Math.atanh(rho0)) / error;
     const exists = n > 3;
-    return succeeded({ r, t, df: n - 2, p: tTwoSided(t, n - 2), ci95_low: exists ? Math.tanh(Math.atanh(r) - half) : null, ci95_high: exists ? Math.tanh(Math.atanh(r) + half) : null, z_against_rho0: exists ? z : null, p_against_rho0: exists ? 2 * normalUpperTail(Math.abs(z)) : null });
+    return succeeded({
+      r,
+      t,
+      df: n - 2,
+      p: tTwoSided(t, n - 2),
+      ci95_low: exists ? Math.tanh(Math.atanh(r) - half) : null,
+      ci95_high: exists ? Math.tanh(Math.atanh(r) + half) : null,
+      z_against_rho0: exists ? z : null,
+      p_against_rho0: exists ? 2 * normalUpperTail(Math.abs(z)) : null,
+    });
   },
 };

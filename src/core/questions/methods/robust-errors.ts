@@ -17,7 +17,8 @@ export function robustErrors(fit: LinearFit, kind: RobustKind): Float64Array {
     const square = growth * (fit.residuals[i] as number) ** 2;
     for (let j = 0; j < p; j++) {
       let pull = 0;
-      for (let k = 0; k < p; k++) pull += ((fit.inverse[j] as Float64Array)[k] as number) * ((fit.X[k] as Float64Array)[i] as number);
+      for (let k = 0; k < p; k++)
+        pull += ((fit.inverse[j] as Float64Array)[k] as number) * ((fit.X[k] as Float64Array)[i] as number);
       variance[j] = (variance[j] as number) + square * pull * pull;
     }
   }

@@ -43,9 +43,22 @@ function exactP(x: Float64Array, y: Float64Array, tied: boolean): { p: number; o
 
 /** Correlation of ranks (ties share their mean rank), exact p by every order up to nine records. */
 export const spearman: Method = {
-  id: "spearman", name: "Rank correlation (Spearman)", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "one quantity or grade" }, y: { kind: "quantities", meaning: "the other" } },
-  fields: { rho: { meaning: "rank correlation" }, ci95_low: { meaning: "95 % interval, lower" }, ci95_high: { meaning: "upper" }, p_t: { meaning: "two-sided p by t" }, p_exact: { meaning: "exact p, to nine records" }, permutations: { meaning: "orders counted" } },
+  id: "spearman",
+  name: "Rank correlation (Spearman)",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "one quantity or grade" },
+    y: { kind: "quantities", meaning: "the other" },
+  },
+  fields: {
+    rho: { meaning: "rank correlation" },
+    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_high: { meaning: "upper" },
+    p_t: { meaning: "two-sided p by t" },
+    p_exact: { meaning: "exact p, to nine records" },
+    permutations: { meaning: "orders counted" },
+  },
   source: sources.bonettWright,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
@@ -57,8 +70,12 @@ export const spearman: Method = {
     const open = Math.abs(rho) < 1;
     const exact = n <= MOST_EXACT ? exactP(a, b, new Set(x).size < n || new Set(y).size < n) : null;
     return succeeded({
-      rho, ci95_low: open && n > 3 ? Math.tanh(Math.atanh(rho) - half) : null, ci95_high: open && n > 3 ? Math.tanh(Math.atanh(rho) + half) : null,
-      p_t: open ? tTwoSided(rho * Math.sqrt((n - 2) / (1 - rho * rho)), n - 2) : 0, p_exact: exact?.p ?? null, permutations: exact?.orders ?? null,
+      rho,
+      ci95_low: open && n > 3 ? Math.tanh(Math.atanh(rho) - half) : null,
+      ci95_high: open && n > 3 ? Math.tanh(Math.atanh(rho) + half) : null,
+      p_t: open ? tTwoSided(rho * Math.sqrt((n - 2) / (1 - rho * rho)), n - 2) : 0,
+      p_exact: exact?.p ?? null,
+      permutations: exact?.orders ?? null,
     });
   },
 };

@@ -27,18 +27,38 @@ export function varianceOfKendallS(x: Float64Array, y: Float64Array): number {
 
 /** Median of the slopes of all pairs with unlike x; the interval comes from Kendall's S (Sen 1968). Half the records may lie anywhere before it moves far. */
 export const theilSen: Method = {
-  id: "theil-sen", name: "Theil–Sen slope", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "explaining quantity" }, y: { kind: "quantities", meaning: "explained quantity" }, level: { kind: "number", optional: true, meaning: "level of the interval, 0.95 if not given" } },
+  id: "theil-sen",
+  name: "Theil–Sen slope",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "explaining quantity" },
+    y: { kind: "quantities", meaning: "explained quantity" },
+    level: { kind: "number", optional: true, meaning: "level of the interval, 0.95 if not given" },
+  },
   fields: {
-    pairs: { meaning: "pairs with unlike x" }, slope: { meaning: "median of their slopes" }, intercept: { meaning: "median of y - slope x" }, intercept_of_medians: { meaning: "median of y less slope times median of x" }, kendall_S: { meaning: "concordant less discordant pairs" },
-    var_S: { meaning: "its variance, ties counted" }, C: { meaning: "normal quantile times its root" }, rank_low: { meaning: "rank of the lower end among the sorted slopes" }, rank_high: { meaning: "of the upper" }, ci_low: { meaning: "lower end" }, ci_high: { meaning: "upper end" },
+    pairs: { meaning: "pairs with unlike x" },
+    slope: { meaning: "median of their slopes" },
+    intercept: { meaning: "median of y - slope x" },
+    intercept_of_medians: { meaning: "median of y less slope times median of x" },
+    kendall_S: { meaning: "concordant less discordant pairs" },
+    var_S: { meaning: "its variance, ties counted" },
+    C: { meaning: "normal quantile times its root" },
+    rank_low: { meaning: "rank of the lower end among the sorted slopes" },
+    rank_high: { meaning: "of the upper" },
+    ci_low: { meaning: "lower end" },
+    ci_high: { meaning: "upper end" },
   },
   source: sources.sen1968,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-    if (x.length > MOST) return declined("out-of-domain", { name: "the number of records", needed: `${MOST} at most, for all pairs are formed` });
+    if (x.length > MOST)
+      return declined("out-of-domain", {
+        name: "the number of records",
+        needed: `${MOST} at most, for all pairs are formed`,
+      });
     const slopes: number[] = [];
     let S = 0;
     for (let i = 0; i < x.length; i++)
@@ -53,8 +73,17 @@ export const theilSen: Method = {
     const C = normalQuantile(0.5 + (typeof inputs.level === "number" ? inputs.level : 0.95) / 2) * Math.sqrt(variance);
     const low = Math.floor((sorted.length - C) / 2);
     return succeeded({
-      pairs: sorted.length, slope, intercept: median(y.map((value, i) => value - slope * (x[i] as number))), intercept_of_medians: median(y) - slope * median(x), kendall_S: S, var_S: variance, C, rank_low: low, rank_high: sorted.length + 1 - low,
-      ci_low: low >= 1 ? (sorted[low - 1] ?? null) : null, ci_high: low >= 1 ? (sorted[sorted.length - low] ?? null) : null,
+      pairs: sorted.length,
+      slope,
+      intercept: median(y.map((value, i) => value - slope * (x[i] as number))),
+      intercept_of_medians: median(y) - slope * median(x),
+      kendall_S: S,
+      var_S: variance,
+      C,
+      rank_low: low,
+      rank_high: sorted.length + 1 - low,
+      ci_low: low >= 1 ? (sorted[low - 1] ?? null) : null,
+      ci_high: low >= 1 ? (sorted[sorted.length - low] ?? null) : null,
     });
   },
 };

@@ -15,11 +15,21 @@ export function welchAnova(groups: GroupMoments): { F: number; df1: number; df2:
 }
 
 /** The usual one-way F with one common spread: between over within. */
-export function oneWayAnova(groups: GroupMoments): { F: number; df1: number; df2: number; between: number; within: number; p: number } {
+export function oneWayAnova(groups: GroupMoments): {
+  F: number;
+  df1: number;
+  df2: number;
+  between: number;
+  within: number;
+  p: number;
+} {
   const n = groups.counts.reduce((sum, count) => sum + count, 0);
   const centre = groups.counts.reduce((sum, count, g) => sum + count * (groups.means[g] as number), 0) / n;
   const between = groups.counts.reduce((sum, count, g) => sum + count * ((groups.means[g] as number) - centre) ** 2, 0);
-  const within = groups.counts.reduce((sum, count, g) => sum + (count > 1 ? (count - 1) * (groups.variances[g] as number) : 0), 0);
+  const within = groups.counts.reduce(
+    (sum, count, g) => sum + (count > 1 ? (count - 1) * (groups.variances[g] as number) : 0),
+    0,
+  );
   const [df1, df2] = [groups.counts.length - 1, n - groups.counts.length];
   const F = between / df1 / (within / df2);
   return { F, df1, df2, between, within, p: Number.isFinite(F) ? fUpperTail(F, df1, df2) : Number.NaN };

@@ -8,7 +8,14 @@ import { sources } from "./sources.ts";
 const needs = { rows: 3, distinct: { x: 2 }, positive: ["wx", "wy"] };
 const STEPS = 500;
 
-export type YorkLine = { readonly slope: number; readonly intercept: number; readonly slopeError: number; readonly interceptError: number; readonly chiSquare: number; readonly converged: boolean };
+export type YorkLine = {
+  readonly slope: number;
+  readonly intercept: number;
+  readonly slopeError: number;
+  readonly interceptError: number;
+  readonly chiSquare: number;
+  readonly converged: boolean;
+};
 
 /**
  * Line through points with an uncertainty in each coordinate, errors uncorrelated. wx, wy: one over the variance of each coordinate. Iterates
@@ -30,7 +37,10 @@ export function yorkLine(x: Float64Array, y: Float64Array, wx: Float64Array, wy:
     }
     mx /= total;
     my /= total;
-    for (let i = 0; i < x.length; i++) beta[i] = (w[i] as number) * (((x[i] as number) - mx) / (wy[i] as number) + (slope * ((y[i] as number) - my)) / (wx[i] as number));
+    for (let i = 0; i < x.length; i++)
+      beta[i] =
+        (w[i] as number) *
+        (((x[i] as number) - mx) / (wy[i] as number) + (slope * ((y[i] as number) - my)) / (wx[i] as number));
   };
   for (let step = 0; step < STEPS && !converged; step++) {
     weigh();
@@ -49,24 +59,61 @@ export function yorkLine(x: Float64Array, y: Float64Array, wx: Float64Array, wy:
   const spread = beta.reduce((sum, b, i) => sum + (w[i] as number) * (mx + b - adjusted) ** 2, 0);
   const slopeError = Math.sqrt(1 / spread);
   return {
-    slope, intercept, slopeError, interceptError: Math.sqrt(1 / total + adjusted * adjusted * slopeError * slopeError), converged,
-    chiSquare: w.reduce((sum, weight, i) => sum + weight * ((y[i] as number) - slope * (x[i] as number) - intercept) ** 2, 0),
+    slope,
+    intercept,
+    slopeError,
+    interceptError: Math.sqrt(1 / total + adjusted * adjusted * slopeError * slopeError),
+    converged,
+    chiSquare: w.reduce(
+      (sum, weight, i) => sum + weight * ((y[i] as number) - slope * (x[i] as number) - intercept) ** 2,
+      0,
+    ),
   };
 }
 
 /** An uncertainty for each coordinate of each point. The standard errors are those of the stated uncertainties, not scaled by the scatter. */
 export const york: Method = {
-  id: "york", name: "York's line (an uncertainty for each reading)", answers: "relation", needs,
-  inputs: { x: { kind: "quantities", meaning: "explaining quantity" }, y: { kind: "quantities", meaning: "explained quantity" }, wx: { kind: "quantities", meaning: "one over the variance of each x" }, wy: { kind: "quantities", meaning: "one over the variance of each y" } },
-  fields: { slope: { meaning: "slope" }, intercept: { meaning: "constant" }, se_slope: { meaning: "standard error of the slope" }, se_intercept: { meaning: "of the constant" }, chi2: { meaning: "weighted squares left" }, reduced_chi2: { meaning: "the same over n - 2" }, p_fit: { meaning: "p that the uncertainties explain the scatter" } },
+  id: "york",
+  name: "York's line (an uncertainty for each reading)",
+  answers: "relation",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "explaining quantity" },
+    y: { kind: "quantities", meaning: "explained quantity" },
+    wx: { kind: "quantities", meaning: "one over the variance of each x" },
+    wy: { kind: "quantities", meaning: "one over the variance of each y" },
+  },
+  fields: {
+    slope: { meaning: "slope" },
+    intercept: { meaning: "constant" },
+    se_slope: { meaning: "standard error of the slope" },
+    se_intercept: { meaning: "of the constant" },
+    chi2: { meaning: "weighted squares left" },
+    reduced_chi2: { meaning: "the same over n - 2" },
+    p_fit: { meaning: "p that the uncertainties explain the scatter" },
+  },
   source: sources.york,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["x", "y", "wx", "wy"], [], needs);
     if (!complete.ok) return complete;
-    const { x, y, wx, wy } = complete.value.arrays as { x: Float64Array; y: Float64Array; wx: Float64Array; wy: Float64Array };
+    const { x, y, wx, wy } = complete.value.arrays as {
+      x: Float64Array;
+      y: Float64Array;
+      wx: Float64Array;
+      wy: Float64Array;
+    };
     const line = yorkLine(x, y, wx, wy);
-    if (!Number.isFinite(line.slope) || !Number.isFinite(line.slopeError)) return declined("not-finite", { name: "the slope" });
+    if (!Number.isFinite(line.slope) || !Number.isFinite(line.slopeError))
+      return declined("not-finite", { name: "the slope" });
     const df = x.length - 2;
-    return succeeded({ slope: line.slope, intercept: line.intercept, se_slope: line.slopeError, se_intercept: line.interceptError, chi2: line.chiSquare, reduced_chi2: line.chiSquare / df, p_fit: chiSquareUpperTail(line.chiSquare, df) });
+    return succeeded({
+      slope: line.slope,
+      intercept: line.intercept,
+      se_slope: line.slopeError,
+      se_intercept: line.interceptError,
+      chi2: line.chiSquare,
+      reduced_chi2: line.chiSquare / df,
+      p_fit: chiSquareUpperTail(line.chiSquare, df),
+    });
   },
 };

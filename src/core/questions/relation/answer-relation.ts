@@ -33,30 +33,73 @@ const LEAST_SHARE = 0.02;
 function lacking(input: RelationInput, design: RelationDesign): Finding | null {
   const have = design.sample.rows.length;
   if (input.by !== null && !METHODS.includes(input.by)) {
-    if (!ALONE.includes(input.by)) return refused("out-of-domain", { name: input.by, needed: `one of the methods ${[...METHODS, ...ALONE].join(", ")}` });
+    if (!ALONE.includes(input.by))
+      return refused("out-of-domain", {
+        name: input.by,
+        needed: `one of the methods ${[...METHODS, ...ALONE].join(", ")}`,
+      });
     if (have > 0) return relationByMethod(input, design, input.by);
   }
   if (have === 0) return refused("no-records", { table: input.table.name });
-  if (design.tooManyGroups) return refused("out-of-domain", { name: columnInWords(design.tooManyGroups), needed: `a label with at most ${MOST_GROUPS} groups` });
-  if (design.groups && design.groups.names.length < 2) return refused("one-group", { column: columnInWords(design.groups.column), group: design.groups.names[0] ?? "none" });
+  if (design.tooManyGroups)
+    return refused("out-of-domain", {
+      name: columnInWords(design.tooManyGroups),
+      needed: `a label with at most ${MOST_GROUPS} groups`,
+    });
+  if (design.groups && design.groups.names.length < 2)
+    return refused("one-group", {
+      column: columnInWords(design.groups.column),
+      group: design.groups.names[0] ?? "none",
+    });
   const need = Math.max(3, design.columns.length + 1);
   if (have < need) return refused("too-few-records", { have, need });
-  for (const [at, x] of design.x.entries()) if (x.every((value) => value === x[0])) return refused("no-spread", { column: columnInWords(input.x[at] ?? input.y) });
+  for (const [at, x] of design.x.entries())
+    if (x.every((value) => value === x[0]))
+      return refused("no-spread", { column: columnInWords(input.x[at] ?? input.y) });
   if (design.y.every((value) => value === design.y[0])) return refused("no-spread", { column: columnInWords(input.y) });
   return null;
 }
 
 /** An estimate of a slope in its shown unit. */
-export function slopeEstimate(name: string, value: number, half: number, standardError: number, degreesOfFreedom: number, shown: { factor: number; unit: string }): Estimate {
+export function slopeEstimate(
+  name: string,
+  value: number,
+  half: number,
+  standardError: number,
+  degreesOfFreedom: number,
+  shown: { factor: number; unit: string },
+): Estimate {
   const by = shown.factor;
-  return { name, value: value * by, low: (value - half) * by, high: (value + half) * by, level: 0.95, unit: shown.unit, standardError: standardError * by, degreesOfFreedom };
+  return {
+    name,
+    value: value * by,
+    low: (value - half) * by,
+    high: (value + half) * by,
+    level: 0.95,
+    unit: shown.unit,
+    standardError: standardError * by,
+    degreesOfFreedom,
+  };
 }
 
-const slopeName = (input: RelationInput, at: number): string => `${input.powerLaw ? "exponent" : "slope"} of ${columnInWords(input.y)} on ${columnInWords(input.x[at] ?? input.y)}`;
+const slopeName = (input: RelationInput, at: number): string =>
+  `${input.powerLaw ? "exponent" : "slope"} of ${columnInWords(input.y)} on ${columnInWords(input.x[at] ?? input.y)}`;
 
-function commonSlopes(input: RelationInput, design: RelationDesign, fit: LinearFit, interval: SlopeInterval): Estimate[] {
+function commonSlopes(
+  input: RelationInput,
+  design: RelationDesign,
+  fit: LinearFit,
+  interval: SlopeInterval,
+): Estimate[] {
   return design.slopes.map((place, at) =>
-    slopeEstimate(slopeName(input, at), fit.coefficients[place] ?? Number.NaN, halfWidth(interval, place), interval.standardErrors[place] ?? Number.NaN, interval.degreesOfFreedom[place] ?? Number.NaN, design.shown[at] ?? { factor: 1, unit: "1" }),
+    slopeEstimate(
+      slopeName(input, at),
+      fit.coefficients[place] ?? Number.NaN,
+      halfWidth(interval, place),
+      interval.standardErrors[place] ?? Number.NaN,
+      interval.degreesOfFreedom[place] ?? Number.NaN,
+      design.shown[at] ?? { factor: 1, unit: "1" },
+    ),
   );
 }
 
@@ -68,12 +111,28 @@ function groupSlopes(input: RelationInput, design: RelationDesign): readonly { g
     if (!fit || fit.degreesOfFreedom < 1) return [];
     const group = groups.names[at] ?? "";
     const [value, se, high] = [fit.coefficients[1] as number, fit.standardErrors[1] as number, fit.high[1] as number];
-    return [{ group, slope: slopeEstimate(`${slopeName(input, 0)} within ${group}`, value, high - value, se, fit.degreesOfFreedom, shown) }];
+    return [
+      {
+        group,
+        slope: slopeEstimate(
+          `${slopeName(input, 0)} within ${group}`,
+          value,
+          high - value,
+          se,
+          fit.degreesOfFreedom,
+          shown,
+        ),
+      },
+    ];
   });
 }
 
 /** The slope made steeper by what measurement error flattens: b / (1 - share), its error by the same factor, to first order. Source: Fuller (1987), section 1.2. */
-function correctedSlopes(input: RelationInput, design: RelationDesign, slopes: readonly Estimate[]): { estimates: Estimate[]; checks: Check[]; cautions: Caution[] } {
+function correctedSlopes(
+  input: RelationInput,
+  design: RelationDesign,
+  slopes: readonly Estimate[],
+): { estimates: Estimate[]; checks: Check[]; cautions: Caution[] } {
   const found = { estimates: [] as Estimate[], checks: [] as Check[], cautions: [] as Caution[] };
   for (const [at, x] of input.x.entries()) {
     const flattened = flattenedSlope(x, design, at, input.powerLaw);
@@ -81,24 +140,61 @@ function correctedSlopes(input: RelationInput, design: RelationDesign, slopes: r
     if (!flattened || !slope) continue;
     const share = `${Number((100 * Math.min(1, flattened.share)).toPrecision(2))} %`;
     const passed = flattened.share < LEAST_SHARE;
-    found.checks.push({ id: "measurement-error", name: `measurement error of ${columnInWords(x)}`, value: flattened.share, limit: LEAST_SHARE, passed, sentence: passed ? `Measurement error of ${columnInWords(x)} is too small to matter.` : `Measurement error makes up ${share} of the spread of ${columnInWords(x)}.` });
+    found.checks.push({
+      id: "measurement-error",
+      name: `measurement error of ${columnInWords(x)}`,
+      value: flattened.share,
+      limit: LEAST_SHARE,
+      passed,
+      sentence: passed
+        ? `Measurement error of ${columnInWords(x)} is too small to matter.`
+        : `Measurement error makes up ${share} of the spread of ${columnInWords(x)}.`,
+    });
     if (passed) continue;
     found.cautions.push({ code: "measurement-error-flattens", facts: { column: columnInWords(x), share } });
     const by = 1 / (1 - flattened.share);
-    if (flattened.share < 0.8) found.estimates.push({ ...slope, name: `${slope.name}, corrected for measurement error`, value: slope.value * by, low: slope.low * by, high: slope.high * by, ...(slope.standardError === undefined ? {} : { standardError: slope.standardError * by }) });
+    if (flattened.share < 0.8)
+      found.estimates.push({
+        ...slope,
+        name: `${slope.name}, corrected for measurement error`,
+        value: slope.value * by,
+        low: slope.low * by,
+        high: slope.high * by,
+        ...(slope.standardError === undefined ? {} : { standardError: slope.standardError * by }),
+      });
   }
   return found;
 }
 
-function influenceFound(input: RelationInput, design: RelationDesign, fit: LinearFit): { checks: Check[]; cautions: Caution[] } {
+function influenceFound(
+  input: RelationInput,
+  design: RelationDesign,
+  fit: LinearFit,
+): { checks: Check[]; cautions: Caution[] } {
   const place = design.slopes[0] ?? 0;
   const carrying = carryingPiece(fit, design.y, place);
   const piece = carrying ? design.sample.rows[carrying.at]?.piece : undefined;
   const shown = design.shown[0];
   if (!carrying || piece === undefined || !shown) return { checks: [], cautions: [] };
-  const without = slopeWithout(slopeEstimate("without", carrying.value, carrying.high - carrying.value, carrying.standardError, fit.degreesOfFreedom - 1, shown)).replace("the slope", input.powerLaw ? "the exponent" : "the slope");
+  const without = slopeWithout(
+    slopeEstimate(
+      "without",
+      carrying.value,
+      carrying.high - carrying.value,
+      carrying.standardError,
+      fit.degreesOfFreedom - 1,
+      shown,
+    ),
+  ).replace("the slope", input.powerLaw ? "the exponent" : "the slope");
   const passed = !carrying.turns && Math.abs(carrying.dfbetas) <= 1;
-  const check: Check = { id: "influence", name: "one piece carries it", value: Math.abs(carrying.dfbetas), limit: 1, passed, sentence: `Without ${piece}, ${without}.` };
+  const check: Check = {
+    id: "influence",
+    name: "one piece carries it",
+    value: Math.abs(carrying.dfbetas),
+    limit: 1,
+    passed,
+    sentence: `Without ${piece}, ${without}.`,
+  };
   return { checks: [check], cautions: passed ? [] : [{ code: "one-piece-carries-it", facts: { piece, without } }] };
 }
 
@@ -113,9 +209,15 @@ export function answerRelation(input: RelationInput): Finding {
   const fit = linearFit(design.columns, design.y);
   if (fit.rank < design.columns.length) {
     const which = fit.dependent.map((place) => design.slopes.indexOf(place)).filter((at) => at >= 0);
-    return refused("collinear", { column: which.length > 0 ? which.map((at) => columnInWords(input.x[at] ?? input.y)).join(" and ") : input.x.map(columnInWords).join(" and ") });
+    return refused("collinear", {
+      column:
+        which.length > 0
+          ? which.map((at) => columnInWords(input.x[at] ?? input.y)).join(" and ")
+          : input.x.map(columnInWords).join(" and "),
+    });
   }
-  if (fit.residualSumOfSquares <= 1e-20 * sumOfSquares(design.y)) return refused("perfect-fit", { column: columnInWords(input.y) });
+  if (fit.residualSumOfSquares <= 1e-20 * sumOfSquares(design.y))
+    return refused("perfect-fit", { column: columnInWords(input.y) });
   const spreadP = spreadCheck(fit, design.x);
   const shared = sharedClusters(input.table, design.sample);
   const interval = slopeInterval(fit, design.slopes, shared, spreadP, input.by);
@@ -125,27 +227,70 @@ export function answerRelation(input: RelationInput): Finding {
   const corrected = correctedSlopes(input, design, slopes);
   const carrying = influenceFound(input, design, fit);
   const own = groupSlopes(input, design);
-  const cautions: Caution[] = [...shape.cautions, ...corrected.cautions, ...carrying.cautions, ...relationCautions(input, design)];
+  const cautions: Caution[] = [
+    ...shape.cautions,
+    ...corrected.cautions,
+    ...carrying.cautions,
+    ...relationCautions(input, design),
+  ];
   const checks: Check[] = [...shape.checks, ...carrying.checks, ...corrected.checks];
   const behind: Estimate[] = [];
   for (const one of groups) {
     const group = columnInWords(one.column);
     const [across, within] = [one.pooled.coefficients[1] as number, one.common.coefficients[one.at] as number];
     const moves = (slope: number) => (slope > 0 ? "rises" : "falls");
-    if (one.contradicts) cautions.push({ code: "across-contradicts-within", facts: { group, across: moves(across), within: moves(within) } });
+    if (one.contradicts)
+      cautions.push({
+        code: "across-contradicts-within",
+        facts: { group, across: moves(across), within: moves(within) },
+      });
     else if (one.explains) cautions.push({ code: "groups-explain-slope", facts: { group } });
     const differ = one.sameSlopes < 0.05 / groups.length;
     if (differ && !input.within) cautions.push({ code: "slopes-differ-by-group", facts: { group } });
-    checks.push({ id: `within-${one.column.name}`, name: `slope within ${group}`, value: one.sameSlopes, limit: 0.05 / groups.length, passed: !one.contradicts && !one.explains && !differ, sentence: `Across all records the slope ${moves(across)}, within each ${group} it ${moves(within)}; the groups' own slopes ${differ ? "differ" : "do not differ more than chance would make them"}.` });
+    checks.push({
+      id: `within-${one.column.name}`,
+      name: `slope within ${group}`,
+      value: one.sameSlopes,
+      limit: 0.05 / groups.length,
+      passed: !one.contradicts && !one.explains && !differ,
+      sentence: `Across all records the slope ${moves(across)}, within each ${group} it ${moves(within)}; the groups' own slopes ${differ ? "differ" : "do not differ more than chance would make them"}.`,
+    });
     const shown = design.shown[0];
     if (!shown) continue;
-    const [fitOne, at, name] = design.groups ? [one.pooled, 1, `slope across all records of ${columnInWords(input.y)}`] as const : [one.common, one.at, `slope within ${group}`] as const;
-    if (one.contradicts || one.explains || design.groups) behind.push(slopeEstimate(input.powerLaw ? name.replace("slope", "exponent") : name, fitOne.coefficients[at] as number, (fitOne.high[at] as number) - (fitOne.coefficients[at] as number), fitOne.standardErrors[at] as number, fitOne.degreesOfFreedom, shown));
+    const [fitOne, at, name] = design.groups
+      ? ([one.pooled, 1, `slope across all records of ${columnInWords(input.y)}`] as const)
+      : ([one.common, one.at, `slope within ${group}`] as const);
+    if (one.contradicts || one.explains || design.groups)
+      behind.push(
+        slopeEstimate(
+          input.powerLaw ? name.replace("slope", "exponent") : name,
+          fitOne.coefficients[at] as number,
+          (fitOne.high[at] as number) - (fitOne.coefficients[at] as number),
+          fitOne.standardErrors[at] as number,
+          fitOne.degreesOfFreedom,
+          shown,
+        ),
+      );
   }
   if (shared) {
-    const cost = halfWidth(interval, design.slopes[0] ?? 0) / ((fit.high[design.slopes[0] ?? 0] as number) - (fit.coefficients[design.slopes[0] ?? 0] as number));
-    cautions.push({ code: "pieces-share", facts: { column: shared.column.replaceAll("_", " "), groups: shared.clusters, records: design.sample.rows.length } });
-    checks.push({ id: "pieces-share-cost", name: "what sharing costs", value: cost, passed: true, sentence: `Counting the pieces of one ${shared.column.replaceAll("_", " ")} together makes the interval ${Number(cost.toPrecision(2))} times as wide.` });
+    const cost =
+      halfWidth(interval, design.slopes[0] ?? 0) /
+      ((fit.high[design.slopes[0] ?? 0] as number) - (fit.coefficients[design.slopes[0] ?? 0] as number));
+    cautions.push({
+      code: "pieces-share",
+      facts: {
+        column: shared.column.replaceAll("_", " "),
+        groups: shared.clusters,
+        records: design.sample.rows.length,
+      },
+    });
+    checks.push({
+      id: "pieces-share-cost",
+      name: "what sharing costs",
+      value: cost,
+      passed: true,
+      sentence: `Counting the pieces of one ${shared.column.replaceAll("_", " ")} together makes the interval ${Number(cost.toPrecision(2))} times as wide.`,
+    });
   }
   const usual = interval.method === ordinaryLeastSquares;
   const method = usual && input.powerLaw ? powerLaw : usual && design.groups ? analysisOfCovariance : interval.method;
@@ -154,8 +299,25 @@ export function answerRelation(input: RelationInput): Finding {
   return finding({
     kind: "relation",
     table: input.table,
-    sentence: own.length > 0 ? groupSentence(input, own, design.sample.rows.length) : relationSentence(input, slopes, { records: design.sample.rows.length, parameters: fit.rank, misleading: misleading && withinSlope ? { group: columnInWords(misleading.column), slope: withinSlope, contradicts: misleading.contradicts } : null }),
-    estimate: own.length > 0 ? [...own.map(({ slope }) => slope), ...slopes.map((slope) => ({ ...slope, name: `${slope.name}, common to all` })), ...behind] : [...slopes, ...corrected.estimates, ...behind],
+    sentence:
+      own.length > 0
+        ? groupSentence(input, own, design.sample.rows.length)
+        : relationSentence(input, slopes, {
+            records: design.sample.rows.length,
+            parameters: fit.rank,
+            misleading:
+              misleading && withinSlope
+                ? { group: columnInWords(misleading.column), slope: withinSlope, contradicts: misleading.contradicts }
+                : null,
+          }),
+    estimate:
+      own.length > 0
+        ? [
+            ...own.map(({ slope }) => slope),
+            ...slopes.map((slope) => ({ ...slope, name: `${slope.name}, common to all` })),
+            ...behind,
+          ]
+        : [...slopes, ...corrected.estimates, ...behind],
     rows: { used: design.sample.rows, setAside: design.sample.setAside },
     checks,
     cautions,

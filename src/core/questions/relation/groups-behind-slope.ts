@@ -25,11 +25,17 @@ export type GroupsBehindSlope = {
 const MOST = 8;
 
 /** Compares across and within for one label; null when it has not 2 to 8 groups, or too few records, or x does not vary within them. */
-export function groupsBehindSlope(column: LabelColumn, x: Float64Array, y: Float64Array, sample: Sample): GroupsBehindSlope | null {
+export function groupsBehindSlope(
+  column: LabelColumn,
+  x: Float64Array,
+  y: Float64Array,
+  sample: Sample,
+): GroupsBehindSlope | null {
   const keep = Array.from(sample.index, (row, i) => ((column.codes[row] ?? -1) >= 0 ? i : -1)).filter((i) => i >= 0);
   const groups = sampleGroups(column, { ...sample, index: Int32Array.from(keep, (i) => sample.index[i] as number) });
   const count = groups.names.length;
-  if (count < 2 || count > MOST || groups.counts.filter((n) => n >= 3).length < 2 || keep.length < count + 4) return null;
+  if (count < 2 || count > MOST || groups.counts.filter((n) => n >= 3).length < 2 || keep.length < count + 4)
+    return null;
   const [ownX, ownY] = [Float64Array.from(keep, (i) => x[i] as number), Float64Array.from(keep, (i) => y[i] as number)];
   const common = linearFit([...indicatorColumns(groups.codes, count), ownX], ownY);
   const pooled = linearFit([ones(keep.length), ownX], ownY);
@@ -39,9 +45,13 @@ export function groupsBehindSlope(column: LabelColumn, x: Float64Array, y: Float
   const within = slopesWithinGroups(ownX, ownY, groups.codes, count);
   const lines = within.fits.filter((fit) => fit !== null).length;
   const df2 = keep.length - count - lines;
-  const F = (common.residualSumOfSquares - within.residualSumOfSquares) / (lines - 1) / (within.residualSumOfSquares / df2);
+  const F =
+    (common.residualSumOfSquares - within.residualSumOfSquares) / (lines - 1) / (within.residualSumOfSquares / df2);
   return {
-    column, pooled, common, at: count,
+    column,
+    pooled,
+    common,
+    at: count,
     contradicts: across * inside < 0 && sure(common, count),
     explains: sure(pooled, 1) && !sure(common, count) && Math.abs(inside) < Math.abs(across) / 2,
     sameSlopes: lines > 1 && df2 > 0 && F >= 0 && Number.isFinite(F) ? fUpperTail(F, lines - 1, df2) : 1,
@@ -53,6 +63,8 @@ export function groupsBehindSlopes(input: RelationInput, design: RelationDesign)
   const x = design.x[0];
   if (!x || design.x.length !== 1) return [];
   const own = [input.within, ...input.allowingFor].filter((column): column is LabelColumn => column?.kind === "label");
-  const all = [...input.table.columns.values()].filter((column): column is LabelColumn => column.kind === "label" && column.name !== input.table.shared);
+  const all = [...input.table.columns.values()].filter(
+    (column): column is LabelColumn => column.kind === "label" && column.name !== input.table.shared,
+  );
   return (own.length > 0 ? own : all).flatMap((column) => groupsBehindSlope(column, x, design.y, design.sample) ?? []);
 }

@@ -3,7 +3,8 @@ import { recordsNeeded } from "../records-needed.ts";
 /** "about 14 more instruments would tell", for an effect of ratio = estimate / standard error that goes on as it looks. */
 export function moreInWords(ratio: number, records: number, parameters: number): string {
   const needed = recordsNeeded(ratio, records, parameters);
-  if (needed === null || needed - records > 1000) return "If it goes on as it looks, more instruments than a shop builds would be needed to tell";
+  if (needed === null || needed - records > 1000)
+    return "If it goes on as it looks, more instruments than a shop builds would be needed to tell";
   const more = Math.max(1, needed - records);
   return `If it goes on as it looks, about ${more} more ${more === 1 ? "instrument" : "instruments"} would tell`;
 }

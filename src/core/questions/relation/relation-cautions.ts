@@ -13,7 +13,14 @@ export function relationCautions(input: RelationInput, design: RelationDesign): 
   for (const x of input.x) {
     const own = new Set(rootsOf(x));
     const shared = rootsOf(input.y).filter((root) => own.has(root));
-    if (shared.length > 0) cautions.push({ code: "shared-ancestor", facts: { columns: `${columnInWords(input.y)} and ${columnInWords(x)}`, ancestor: shared.map((name) => columnInWords({ name })).join(", ") } });
+    if (shared.length > 0)
+      cautions.push({
+        code: "shared-ancestor",
+        facts: {
+          columns: `${columnInWords(input.y)} and ${columnInWords(x)}`,
+          ancestor: shared.map((name) => columnInWords({ name })).join(", "),
+        },
+      });
   }
   return cautions;
 }

@@ -28,7 +28,8 @@ export type RelationDesign = {
 /** More constants than this leave nothing to tell and cost the square in time. */
 export const MOST_GROUPS = 100;
 
-const isGrouping = (column: Column): column is LabelColumn | GradeColumn => column.kind === "label" || column.kind === "grade";
+const isGrouping = (column: Column): column is LabelColumn | GradeColumn =>
+  column.kind === "label" || column.kind === "grade";
 
 /** Builds the design of y on x with constants for the groups of every label allowed for. No fit yet, and no check of what the data need. */
 export function relationDesign(input: RelationInput): RelationDesign {
@@ -36,12 +37,15 @@ export function relationDesign(input: RelationInput): RelationDesign {
   const covariates = input.allowingFor.filter((column) => !isGrouping(column));
   const positive = input.powerLaw ? [input.y, ...input.x] : [];
   const sample = sampleFromColumns(input.table, [input.y, ...input.x, ...labels, ...covariates], input.mask, positive);
-  const into = (values: ArrayLike<number>) => (input.powerLaw ? sampled(values, sample).map(Math.log) : sampled(values, sample));
+  const into = (values: ArrayLike<number>) =>
+    input.powerLaw ? sampled(values, sample).map(Math.log) : sampled(values, sample);
   const grouped = labels.map((column) => ({ column, ...sampleGroups(column, sample) }));
   const first = grouped[0];
   const tooMany = grouped.find((group) => group.names.length > MOST_GROUPS);
   const constants = first && !tooMany ? indicatorColumns(first.codes, first.names.length) : [ones(sample.rows.length)];
-  const further = (tooMany ? [] : grouped.slice(1)).flatMap((group) => indicatorColumns(group.codes, group.names.length).slice(1));
+  const further = (tooMany ? [] : grouped.slice(1)).flatMap((group) =>
+    indicatorColumns(group.codes, group.names.length).slice(1),
+  );
   const besides = covariates.flatMap((column) => {
     const values = numericValues(column);
     return values ? [sampled(values, sample)] : [];
@@ -57,7 +61,12 @@ export function relationDesign(input: RelationInput): RelationDesign {
     groups: first ?? null,
     tooManyGroups: tooMany?.column ?? null,
     shown: input.x.map((column) =>
-      input.powerLaw ? { factor: 1, unit: "1" } : { factor: scaleFactor(column.unit) / scaleFactor(input.y.unit), unit: quotientUnit(input.y.unit, column.unit) },
+      input.powerLaw
+        ? { factor: 1, unit: "1" }
+        : {
+            factor: scaleFactor(column.unit) / scaleFactor(input.y.unit),
+            unit: quotientUnit(input.y.unit, column.unit),
+          },
     ),
   };
 }

@@ -23,26 +23,47 @@ const unknown = (input: RelationInput, slope: Estimate, at: number): string =>
   `whether ${columnInWords(input.y)} rises or falls with ${columnInWords(input.x[at] ?? input.y)} (95 % interval of the ${input.powerLaw ? "exponent" : "slope"} ${intervalInWords(slope)})`;
 
 /** What the sentence of a relation rests on besides its slopes. `misleading`: a label that flips or explains the slope, with the slope within its groups. */
-export type RelationFacts = { readonly records: number; readonly parameters: number; readonly misleading: { readonly group: string; readonly slope: Estimate; readonly contradicts: boolean } | null };
+export type RelationFacts = {
+  readonly records: number;
+  readonly parameters: number;
+  readonly misleading: { readonly group: string; readonly slope: Estimate; readonly contradicts: boolean } | null;
+};
 
 /** The sentence of a relation: each slope with its interval, within before across; "can't tell yet" with how many more instruments it would take. */
-export function relationSentence(input: RelationInput, slopes: readonly Estimate[], { records, parameters, misleading }: RelationFacts): string {
+export function relationSentence(
+  input: RelationInput,
+  slopes: readonly Estimate[],
+  { records, parameters, misleading }: RelationFacts,
+): string {
   const tail = `${allowance(input)}, ${records} records`;
   const sure = slopes.flatMap((slope, at) => (directionOf(slope) === 0 ? [] : [known(input, slope, at)]));
   const open = slopes.flatMap((slope, at) => (directionOf(slope) === 0 ? [{ slope, at }] : []));
   const more = open.map(({ slope }) => moreInWords(ratio(slope), records, parameters))[0];
   if (misleading) {
     const across = sure[0] ?? `it cannot be told ${open.map(({ slope, at }) => unknown(input, slope, at)).join("; ")}`;
-    if (misleading.contradicts) return `Within each ${misleading.group}, ${known(input, misleading.slope, 0)}. Across all ${records} records ${across}: that comes from the differences between one ${misleading.group} and another.`;
+    if (misleading.contradicts)
+      return `Within each ${misleading.group}, ${known(input, misleading.slope, 0)}. Across all ${records} records ${across}: that comes from the differences between one ${misleading.group} and another.`;
     return `Across all ${records} records ${across}, but most of that comes from the differences between one ${misleading.group} and another: within each, can't tell yet (95 % interval ${intervalInWords(misleading.slope)}). ${moreInWords(ratio(misleading.slope), records, parameters + 1)}.`;
   }
-  if (sure.length === 0) return `Can't tell yet ${open.map(({ slope, at }) => unknown(input, slope, at)).join(", nor ")}${tail}. ${more}.`;
-  const rest = open.length === 0 ? "" : ` Can't tell yet ${open.map(({ slope, at }) => unknown(input, slope, at)).join(", nor ")}.`;
+  if (sure.length === 0)
+    return `Can't tell yet ${open.map(({ slope, at }) => unknown(input, slope, at)).join(", nor ")}${tail}. ${more}.`;
+  const rest =
+    open.length === 0
+      ? ""
+      : ` Can't tell yet ${open.map(({ slope, at }) => unknown(input, slope, at)).join(", nor ")}.`;
   return `${upper(sure.join("; "))}${tail}.${rest}`;
 }
 
 /** The sentence of `within G`: each group by itself. */
-export function groupSentence(input: RelationInput, groups: readonly { readonly group: string; readonly slope: Estimate }[], records: number): string {
-  const parts = groups.map(({ group, slope }) => (directionOf(slope) === 0 ? `within ${group}, can't tell yet (95 % interval ${intervalInWords(slope)})` : `within ${group}, ${known(input, slope, 0)}`));
+export function groupSentence(
+  input: RelationInput,
+  groups: readonly { readonly group: string; readonly slope: Estimate }[],
+  records: number,
+): string {
+  const parts = groups.map(({ group, slope }) =>
+    directionOf(slope) === 0
+      ? `within ${group}, can't tell yet (95 % interval ${intervalInWords(slope)})`
+      : `within ${group}, ${known(input, slope, 0)}`,
+  );
   return `${upper(parts.join("; "))}; ${records} records.`;
 }

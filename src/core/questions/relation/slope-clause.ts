@@ -11,12 +11,14 @@ export function intervalInWords({ low, high, standardError, unit }: Estimate): s
 }
 
 /** Which way an estimate points for certain: 1 up, -1 down, 0 when its interval holds zero. */
-export const directionOf = ({ low, high }: Pick<Estimate, "low" | "high">): -1 | 0 | 1 => (low > 0 ? 1 : high < 0 ? -1 : 0);
+export const directionOf = ({ low, high }: Pick<Estimate, "low" | "high">): -1 | 0 | 1 =>
+  low > 0 ? 1 : high < 0 ? -1 : 0;
 
 /** "final thickness falls by 0.080 mm for each GPa of stiffness along"; for a power law "… goes as stiffness along to the power −0.31". */
 export function slopeClause(slope: Estimate, y: QuantityColumn, x: QuantityColumn, powerLaw: boolean): string {
   const uncertainty = slope.standardError ?? null;
-  if (powerLaw) return `${columnInWords(y)} goes as ${columnInWords(x)} to the power ${numberInWords(slope.value, uncertainty)}`;
+  if (powerLaw)
+    return `${columnInWords(y)} goes as ${columnInWords(x)} to the power ${numberInWords(slope.value, uncertainty)}`;
   const size = numberInWords(Math.abs(slope.value), uncertainty);
   const unit = unitForDisplay(y.unit);
   const each = unitForDisplay(x.unit);
@@ -24,4 +26,5 @@ export function slopeClause(slope: Estimate, y: QuantityColumn, x: QuantityColum
 }
 
 /** What a slope would be without one piece: "the slope is −0.05 mm/GPa (−0.09 to −0.01 mm/GPa)". */
-export const slopeWithout = (slope: Estimate): string => `the slope is ${amountInWords(slope.value, slope.standardError ?? null, slope.unit).split(" ± ")[0]} (${intervalInWords(slope)})`;
+export const slopeWithout = (slope: Estimate): string =>
+  `the slope is ${amountInWords(slope.value, slope.standardError ?? null, slope.unit).split(" ± ")[0]} (${intervalInWords(slope)})`;

@@ -9,10 +9,20 @@ import { robustLeastSquares } from "../methods/robust-least-squares.ts";
 import type { SharedClusters } from "./shared-clusters.ts";
 
 /** Standard errors and degrees of freedom of every coefficient, the method they come from and why it was chosen. */
-export type SlopeInterval = { readonly method: Method; readonly because: string; readonly standardErrors: Float64Array; readonly degreesOfFreedom: Float64Array };
+export type SlopeInterval = {
+  readonly method: Method;
+  readonly because: string;
+  readonly standardErrors: Float64Array;
+  readonly degreesOfFreedom: Float64Array;
+};
 
 const usable = (interval: SlopeInterval, at: readonly number[]): boolean =>
-  at.every((j) => Number.isFinite(interval.standardErrors[j]) && (interval.standardErrors[j] ?? 0) > 0 && (interval.degreesOfFreedom[j] ?? 0) > 0.5);
+  at.every(
+    (j) =>
+      Number.isFinite(interval.standardErrors[j]) &&
+      (interval.standardErrors[j] ?? 0) > 0 &&
+      (interval.degreesOfFreedom[j] ?? 0) > 0.5,
+  );
 
 const plainInterval = (fit: LinearFit, because: string): SlopeInterval => ({
   method: ordinaryLeastSquares,
@@ -25,21 +35,43 @@ const plainInterval = (fit: LinearFit, because: string): SlopeInterval => ({
  * Which interval the slopes get: pieces that share something -> CR2; else scatter that changes along x -> HC3; else the usual t interval.
  * `by` ("ols", "robust-se", "cluster-robust") overrules. slopes: places of the slopes in the fit.
  */
-export function slopeInterval(fit: LinearFit, slopes: readonly number[], shared: SharedClusters | null, spreadP: number, by: string | null): SlopeInterval {
+export function slopeInterval(
+  fit: LinearFit,
+  slopes: readonly number[],
+  shared: SharedClusters | null,
+  spreadP: number,
+  by: string | null,
+): SlopeInterval {
   const ready = by === "ancova" || by === "power-law" || by === "ols-multiple" || by === "ols";
   if (ready) return plainInterval(fit, "it was asked for by name");
   if (shared && by !== "robust-se") {
     const errors = clusterErrors(fit, shared.codes, shared.clusters);
-    const because = by === null ? `pieces that share a ${shared.column.replaceAll("_", " ")} are not separate evidence` : "it was asked for by name";
-    const interval = { method: clusterRobust, because, standardErrors: errors.cr2, degreesOfFreedom: errors.degreesOfFreedom };
+    const because =
+      by === null
+        ? `pieces that share a ${shared.column.replaceAll("_", " ")} are not separate evidence`
+        : "it was asked for by name";
+    const interval = {
+      method: clusterRobust,
+      because,
+      standardErrors: errors.cr2,
+      degreesOfFreedom: errors.degreesOfFreedom,
+    };
     if (usable(interval, slopes)) return interval;
   }
   if (by === "robust-se" || (by === null && spreadP < 0.05)) {
-    const interval = { ...plainInterval(fit, by === null ? "the scatter changes along the explaining column" : "it was asked for by name"), method: robustLeastSquares, standardErrors: robustErrors(fit, "hc3") };
+    const interval = {
+      ...plainInterval(
+        fit,
+        by === null ? "the scatter changes along the explaining column" : "it was asked for by name",
+      ),
+      method: robustLeastSquares,
+      standardErrors: robustErrors(fit, "hc3"),
+    };
     if (usable(interval, slopes)) return interval;
   }
   return plainInterval(fit, "the scatter is even and the records are separate pieces");
 }
 
 /** Half the width of the 95 % interval of one coefficient. */
-export const halfWidth = (interval: SlopeInterval, at: number): number => (interval.standardErrors[at] ?? Number.NaN) * tQuantile(0.975, interval.degreesOfFreedom[at] ?? Number.NaN);
+export const halfWidth = (interval: SlopeInterval, at: number): number =>
+  (interval.standardErrors[at] ?? Number.NaN) * tQuantile(0.975, interval.degreesOfFreedom[at] ?? Number.NaN);

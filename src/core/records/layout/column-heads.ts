@@ -5,7 +5,12 @@ import { unitOfField } from "./record-shape.ts";
 import type { TableLayout } from "./table-layout.ts";
 
 /** `place`: position in the records, from 0. */
-export type ColumnHead = { readonly place: number; readonly name: string; readonly unit: string | null; readonly warnings: readonly string[] };
+export type ColumnHead = {
+  readonly place: number;
+  readonly name: string;
+  readonly unit: string | null;
+  readonly warnings: readonly string[];
+};
 
 function freeName(name: string, taken: ReadonlySet<string>): string {
   let free = name;
@@ -16,7 +21,8 @@ function freeName(name: string, taken: ReadonlySet<string>): string {
 /** The columns with a name or a value, in order. */
 export function columnHeads({ header, units, rows }: TableLayout): ColumnHead[] {
   const filled: boolean[] = [];
-  for (const { fields } of rows) for (let at = 0; at < fields.length; at++) if (!filled[at] && !isEmptyField(fields[at])) filled[at] = true;
+  for (const { fields } of rows)
+    for (let at = 0; at < fields.length; at++) if (!filled[at] && !isEmptyField(fields[at])) filled[at] = true;
   const width = Math.max(header?.fields.length ?? 0, filled.length);
   const taken = new Set<string>();
   const heads: ColumnHead[] = [];

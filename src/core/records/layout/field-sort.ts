@@ -32,4 +32,5 @@ export function isGradeOrPitch(raw: string): boolean {
   return (parts !== null && parts.sort !== "letters") || (pitchParts(text)?.octave ?? "") !== "";
 }
 
-export const isEmptyField = (raw: string | undefined): boolean => raw === undefined || raw.trim() === "" || raw.replaceAll("\0", "").trim() === "";
+export const isEmptyField = (raw: string | undefined): boolean =>
+  raw === undefined || raw.trim() === "" || raw.replaceAll("\0", "").trim() === "";

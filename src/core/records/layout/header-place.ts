@@ -11,7 +11,8 @@ function commonest(records: readonly RawRecord[]): number {
     if (filled > 0 && !isComment(record) && !isRule(record)) counts.set(filled, (counts.get(filled) ?? 0) + 1);
   }
   let best = 0;
-  for (const [filled, count] of counts) if (count > (counts.get(best) ?? 0) || (count === counts.get(best) && filled > best)) best = filled;
+  for (const [filled, count] of counts)
+    if (count > (counts.get(best) ?? 0) || (count === counts.get(best) && filled > best)) best = filled;
   return best;
 }
 

@@ -4,11 +4,14 @@ import type { RawRecord } from "../source/raw-record.ts";
 import { fieldSort, isEmptyField } from "./field-sort.ts";
 
 const TOTALS = new Set(
-  "total totals subtotal sum average avg mean median min max std sd count summe gesamt mittel mittelwert durchschnitt suma media promedio somme moyenne".split(" "),
+  "total totals subtotal sum average avg mean median min max std sd count summe gesamt mittel mittelwert durchschnitt suma media promedio somme moyenne".split(
+    " ",
+  ),
 );
 
 /** How many fields of a record hold something. */
-export const recordShape = (record: RawRecord): number => record.fields.reduce((count, field) => count + (isEmptyField(field) ? 0 : 1), 0);
+export const recordShape = (record: RawRecord): number =>
+  record.fields.reduce((count, field) => count + (isEmptyField(field) ? 0 : 1), 0);
 export const isBlankRecord = (record: RawRecord): boolean => record.fields.every(isEmptyField);
 
 /** A comment above the header. */
@@ -36,12 +39,14 @@ export function isTotal(record: RawRecord): boolean {
 /** Equal field by field, case and outer space aside. */
 export function isSameRecord(a: RawRecord, b: RawRecord): boolean {
   const length = Math.max(a.fields.length, b.fields.length);
-  for (let at = 0; at < length; at++) if ((a.fields[at] ?? "").trim().toLowerCase() !== (b.fields[at] ?? "").trim().toLowerCase()) return false;
+  for (let at = 0; at < length; at++)
+    if ((a.fields[at] ?? "").trim().toLowerCase() !== (b.fields[at] ?? "").trim().toLowerCase()) return false;
   return true;
 }
 
 /** All filled fields are words: no number, no date, no missing word. */
-export const isWords = (record: RawRecord): boolean => record.fields.every((field) => ["empty", "word"].includes(fieldSort(field)));
+export const isWords = (record: RawRecord): boolean =>
+  record.fields.every((field) => ["empty", "word"].includes(fieldSort(field)));
 
 const inBrackets = (text: string) => /^[([].*[)\]]$/.test(text);
 
@@ -59,5 +64,7 @@ export function isUnitsRow(record: RawRecord): boolean {
   if (known === 0) return false;
   if (known === units.length) return true;
   const others = record.fields.filter((field) => unitOfField(field) === undefined).map((field) => field.trim());
-  return known >= units.length / 2 && others.every((other) => other.length <= 12 && /^[([]?[^\s\d]+[)\]]?$/.test(other));
+  return (
+    known >= units.length / 2 && others.every((other) => other.length <= 12 && /^[([]?[^\s\d]+[)\]]?$/.test(other))
+  );
 }

@@ -9,7 +9,8 @@ function usualLength({ header, rows }: TableLayout): number {
   const counts = new Map<number, number>();
   for (const { fields } of rows) counts.set(fields.length, (counts.get(fields.length) ?? 0) + 1);
   let best = 0;
-  for (const [length, count] of counts) if (count > (counts.get(best) ?? 0) || (count === counts.get(best) && length > best)) best = length;
+  for (const [length, count] of counts)
+    if (count > (counts.get(best) ?? 0) || (count === counts.get(best) && length > best)) best = length;
   return best;
 }
 

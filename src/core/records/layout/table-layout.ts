@@ -3,9 +3,23 @@ import type { RecordSetAside } from "../read-result.ts";
 import type { RawRecord } from "../source/raw-record.ts";
 import { isGradeOrPitch, isValue } from "./field-sort.ts";
 import { headerPlace } from "./header-place.ts";
-import { isBlankRecord, isComment, isRowComment, isRule, isSameRecord, isTotal, isUnitsRow, isWords, recordShape } from "./record-shape.ts";
+import {
+  isBlankRecord,
+  isComment,
+  isRowComment,
+  isRule,
+  isSameRecord,
+  isTotal,
+  isUnitsRow,
+  isWords,
+  recordShape,
+} from "./record-shape.ts";
 
-export type TableLayout = { readonly header: RawRecord | null; readonly units: RawRecord | null; readonly rows: readonly RawRecord[] };
+export type TableLayout = {
+  readonly header: RawRecord | null;
+  readonly units: RawRecord | null;
+  readonly rows: readonly RawRecord[];
+};
 export type Layout = { readonly tables: readonly TableLayout[]; readonly setAside: readonly RecordSetAside[] };
 
 type Aside = (record: RawRecord, code: string) => void;
@@ -30,11 +44,19 @@ function isNewHeader(records: readonly RawRecord[], at: number, header: RawRecor
   if (!record || recordShape(record) < 2 || (header && isSameRecord(record, header)) || !isWords(record)) return false;
   if (record.fields.some(isGradeOrPitch)) return false;
   const below = beneath(records, at);
-  return below !== undefined && record.fields.some((field, col) => field.trim() !== "" && isValue(below.fields[col] ?? ""));
+  return (
+    below !== undefined && record.fields.some((field, col) => field.trim() !== "" && isValue(below.fields[col] ?? ""))
+  );
 }
 
 /** Rows from `from` until the next table begins; totals, comments, repeated headers are set aside. */
-function body(records: readonly RawRecord[], from: number, header: RawRecord | null, pipes: boolean, aside: Aside): Body {
+function body(
+  records: readonly RawRecord[],
+  from: number,
+  header: RawRecord | null,
+  pipes: boolean,
+  aside: Aside,
+): Body {
   const rows: RawRecord[] = [];
   let units: RawRecord | null = null;
   let at = from;
@@ -51,7 +73,12 @@ function body(records: readonly RawRecord[], from: number, header: RawRecord | n
   while (at < records.length) {
     const record = records[at] as RawRecord;
     if (isBlankRecord(record)) afterBlank = true;
-    else if (afterBlank && (isNewHeader(records, at, header) || (recordShape(record) === 1 && !isRowComment(record) && isNewHeader(records, at + 1, header)))) break;
+    else if (
+      afterBlank &&
+      (isNewHeader(records, at, header) ||
+        (recordShape(record) === 1 && !isRowComment(record) && isNewHeader(records, at + 1, header)))
+    )
+      break;
     else if (isRowComment(record)) aside(record, "comment");
     else if (pipes && isRule(record)) aside(record, "rule-line");
     else if (header && isSameRecord(record, header)) {
@@ -70,7 +97,12 @@ function body(records: readonly RawRecord[], from: number, header: RawRecord | n
 }
 
 /** Single fields after the last row and a blank record are footnotes in a table of three or more columns. */
-function withoutFootnotes(records: readonly RawRecord[], rows: readonly RawRecord[], header: RawRecord | null, aside: Aside): RawRecord[] {
+function withoutFootnotes(
+  records: readonly RawRecord[],
+  rows: readonly RawRecord[],
+  header: RawRecord | null,
+  aside: Aside,
+): RawRecord[] {
   const width = Math.max(header ? recordShape(header) : 0, ...rows.slice(0, 50).map((row) => row.fields.length));
   const kept = [...rows];
   if (width < 3) return kept;
@@ -90,12 +122,15 @@ export function tableLayout(records: readonly RawRecord[], pipes: boolean): Layo
   const tables: TableLayout[] = [];
   const first = headerPlace(records);
   let at = first ?? 0;
-  for (const record of records.slice(0, first ?? 0)) if (!isBlankRecord(record)) aside(record, isComment(record) ? "comment" : pipes && isRule(record) ? "rule-line" : "preamble");
+  for (const record of records.slice(0, first ?? 0))
+    if (!isBlankRecord(record))
+      aside(record, isComment(record) ? "comment" : pipes && isRule(record) ? "rule-line" : "preamble");
   let header: RawRecord | null = first === null ? null : (records[at++] as RawRecord);
-  if (first === null) while (at < records.length && (isBlankRecord(records[at] as RawRecord) || isComment(records[at] as RawRecord))) {
-    if (!isBlankRecord(records[at] as RawRecord)) aside(records[at] as RawRecord, "comment");
-    at++;
-  }
+  if (first === null)
+    while (at < records.length && (isBlankRecord(records[at] as RawRecord) || isComment(records[at] as RawRecord))) {
+      if (!isBlankRecord(records[at] as RawRecord)) aside(records[at] as RawRecord, "comment");
+      at++;
+    }
   while (at < records.length || header) {
     const { units, rows, next } = body(records, at, header, pipes, aside);
     tables.push({ header, units, rows: withoutFootnotes(records, rows, header, aside) });

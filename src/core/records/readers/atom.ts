@@ -1,13 +1,19 @@
 // The smallest numbers in a cell: a numeral with its marks, a fraction, or feet with inches. A numeral may wait for the column's decimal mark.
 export type DecimalMark = "," | ".";
 /** `vote`: the decimal mark it can only have; "either" waits for the column; "none" has no mark; "certain" needs no vote. */
-export type Numeral = { readonly sign: 1 | -1; readonly body: string; readonly exponent: number; readonly vote: DecimalMark | "either" | "none" | "certain" };
+export type Numeral = {
+  readonly sign: 1 | -1;
+  readonly body: string;
+  readonly exponent: number;
+  readonly vote: DecimalMark | "either" | "none" | "certain";
+};
 export type Atom =
   | ({ readonly shape: "numeral" } & Numeral)
   | { readonly shape: "fraction"; readonly value: number; readonly allowed: boolean }
   | { readonly shape: "sum"; readonly major: Atom; readonly minor: Atom; readonly factor: number };
 
-const areGroups = (groups: readonly string[]) => groups.every((group, at) => (at === 0 ? group.length >= 1 && group.length <= 3 : group.length === 3));
+const areGroups = (groups: readonly string[]) =>
+  groups.every((group, at) => (at === 0 ? group.length >= 1 && group.length <= 3 : group.length === 3));
 
 /** The vote of digits with points and commas; null where no reading fits. `grouped`: spaces or apostrophes already group. */
 export function voteOf(body: string, grouped: boolean): Numeral["vote"] | null {
@@ -23,7 +29,9 @@ export function voteOf(body: string, grouped: boolean): Numeral["vote"] | null {
   const parts = body.split(mark);
   if (parts.length > 2) return !grouped && areGroups(parts) ? (mark === "." ? "," : ".") : null;
   const [before = "", after = ""] = parts;
-  return grouped || after.length !== 3 || before.length === 0 || before.length > 3 || before.startsWith("0") ? mark : "either";
+  return grouped || after.length !== 3 || before.length === 0 || before.length > 3 || before.startsWith("0")
+    ? mark
+    : "either";
 }
 
 /** The value with that decimal mark, null where the other mark does not group by three. */
@@ -48,7 +56,8 @@ export function atomValue(atom: Atom, mark: DecimalMark): number | null {
 }
 
 /** Digits after the decimal mark of a numeral. */
-export const decimalsOf = (numeral: Numeral, mark: DecimalMark): number => (numeral.body.split(numeral.vote === "certain" ? "." : mark)[1] ?? "").length;
+export const decimalsOf = (numeral: Numeral, mark: DecimalMark): number =>
+  (numeral.body.split(numeral.vote === "certain" ? "." : mark)[1] ?? "").length;
 
 /** Votes inside an atom. */
 export function atomVotes(atom: Atom): Numeral["vote"][] {

@@ -8,13 +8,21 @@ import { isDigitNames, isIdColumn, textReader } from "./text-reader.ts";
 import { yesNoReader } from "./yes-no-reader.ts";
 
 /** A new kind is a file and a line here. */
-export const columnReaders: readonly ColumnReader[] = [gradeReader, pitchReader, yesNoReader, dateReader, quantityReader, textReader];
+export const columnReaders: readonly ColumnReader[] = [
+  gradeReader,
+  pitchReader,
+  yesNoReader,
+  dateReader,
+  quantityReader,
+  textReader,
+];
 const SHARE = 0.6;
 
 /** The reader of a column: a unit and one number make it quantities; names of pieces are text; else the first that fits 60 % of the cells. */
 export function columnReader(source: ColumnSource): ColumnReader {
   const counted = source.cells.filter((cell) => cell.special === null);
-  if (source.unit !== null && (counted.length === 0 || counted.some((cell) => quantityReader.fits(source, [cell]) > 0))) return quantityReader;
+  if (source.unit !== null && (counted.length === 0 || counted.some((cell) => quantityReader.fits(source, [cell]) > 0)))
+    return quantityReader;
   if (isIdColumn(source) || isDigitNames(source)) return textReader;
   if (counted.length === 0) return textReader;
   return columnReaders.find((reader) => reader.fits(source, counted) >= SHARE * counted.length) ?? textReader;

@@ -5,7 +5,12 @@ import type { Field } from "./field.ts";
 import type { DraftOrCode } from "./quantity-draft.ts";
 import type { specialWords } from "./special-words.ts";
 
-export type ColumnCell = { readonly field: Field; readonly special: ReturnType<typeof specialWords>; readonly formula: boolean; readonly draft: DraftOrCode | null };
+export type ColumnCell = {
+  readonly field: Field;
+  readonly special: ReturnType<typeof specialWords>;
+  readonly formula: boolean;
+  readonly draft: DraftOrCode | null;
+};
 export type ColumnSource = {
   readonly name: string;
   /** Words of the name, in lower case. */
@@ -16,7 +21,11 @@ export type ColumnSource = {
   readonly options: ReadOptions;
 };
 /** A column as read: its unit, its cells and the codes about the whole column. */
-export type ColumnReading = { readonly unit: string | null; readonly cells: readonly Reading[]; readonly warnings: readonly string[] };
+export type ColumnReading = {
+  readonly unit: string | null;
+  readonly cells: readonly Reading[];
+  readonly warnings: readonly string[];
+};
 
 /** One kind of column: whether it claims the column (`share` of the counted cells it can read), and how it reads it. */
 export type ColumnReader = {
@@ -26,7 +35,9 @@ export type ColumnReader = {
 };
 
 /** How many of the cells hold. */
-export const countOf = (cells: readonly ColumnCell[], holds: (cell: ColumnCell) => boolean): number => cells.reduce((count, cell) => count + (holds(cell) ? 1 : 0), 0);
+export const countOf = (cells: readonly ColumnCell[], holds: (cell: ColumnCell) => boolean): number =>
+  cells.reduce((count, cell) => count + (holds(cell) ? 1 : 0), 0);
 
 /** Whether one of the words stands in the name. */
-export const hasWord = (source: ColumnSource, words: ReadonlySet<string>): boolean => [...source.words].some((word) => words.has(word));
+export const hasWord = (source: ColumnSource, words: ReadonlySet<string>): boolean =>
+  [...source.words].some((word) => words.has(word));

@@ -5,7 +5,14 @@ import { isSeason, monthNames, plainWord } from "./month-names.ts";
 export type DateParts =
   | { readonly form: "day" | "month" | "year"; readonly value: string; readonly twoDigits: boolean }
   /** Two numbers of which either may be the day. */
-  | { readonly form: "order"; readonly first: number; readonly second: number; readonly year: number; readonly time: string; readonly twoDigits: boolean }
+  | {
+      readonly form: "order";
+      readonly first: number;
+      readonly second: number;
+      readonly year: number;
+      readonly time: string;
+      readonly twoDigits: boolean;
+    }
   | { readonly form: "serial"; readonly serial: number }
   | { readonly form: "words" | "impossible" | "none" };
 
@@ -13,7 +20,8 @@ const NONE: DateParts = { form: "none" };
 const IMPOSSIBLE: DateParts = { form: "impossible" };
 const LONGEST = 40;
 
-const fullYear = (digits: string): number => (digits.length > 2 ? Number(digits) : Number(digits) + (Number(digits) < 50 ? 2000 : 1900));
+const fullYear = (digits: string): number =>
+  digits.length > 2 ? Number(digits) : Number(digits) + (Number(digits) < 50 ? 2000 : 1900);
 
 /** "T14:30" of hours, minutes and seconds; seconds only if not 00. Null where there is no such time. */
 function timeOf(hours: string | undefined, minutes: string | undefined, seconds: string | undefined): string | null {
@@ -23,7 +31,9 @@ function timeOf(hours: string | undefined, minutes: string | undefined, seconds:
 }
 
 function day(year: number, month: number, dayOfMonth: number, time: string | null, twoDigits: boolean): DateParts {
-  return time !== null && isDay(year, month, dayOfMonth) ? { form: "day", value: isoDay(year, month, dayOfMonth) + time, twoDigits } : IMPOSSIBLE;
+  return time !== null && isDay(year, month, dayOfMonth)
+    ? { form: "day", value: isoDay(year, month, dayOfMonth) + time, twoDigits }
+    : IMPOSSIBLE;
 }
 
 const ISO = /^(\d{4})([-/])(\d{1,2})\2(\d{1,2})(?:[T ](\d{1,2}):(\d{2})(?::(\d{2}))?)?$/;
@@ -38,11 +48,17 @@ function fromNumbers(text: string): DateParts | null {
     const time = timeOf(found[5], found[6], found[7]);
     const year = fullYear(years);
     if (mark === ".") return day(year, Number(second), Number(first), time, years.length === 2);
-    return time === null ? IMPOSSIBLE : { form: "order", first: Number(first), second: Number(second), year, time, twoDigits: years.length === 2 };
+    return time === null
+      ? IMPOSSIBLE
+      : { form: "order", first: Number(first), second: Number(second), year, time, twoDigits: years.length === 2 };
   }
   const month = /^(\d{4})-(\d{2})$/.exec(text);
-  if (month) return Number(month[2]) >= 1 && Number(month[2]) <= 12 ? { form: "month", value: isoMonth(Number(month[1]), Number(month[2])), twoDigits: false } : NONE;
-  if (/^\d{5}$/.test(text)) return Number(text) >= 36526 && Number(text) <= 54788 ? { form: "serial", serial: Number(text) } : NONE;
+  if (month)
+    return Number(month[2]) >= 1 && Number(month[2]) <= 12
+      ? { form: "month", value: isoMonth(Number(month[1]), Number(month[2])), twoDigits: false }
+      : NONE;
+  if (/^\d{5}$/.test(text))
+    return Number(text) >= 36526 && Number(text) <= 54788 ? { form: "serial", serial: Number(text) } : NONE;
   return /^[12]\d{3}$/.test(text) ? { form: "year", value: text, twoDigits: false } : null;
 }
 
@@ -68,7 +84,8 @@ function fromNames(text: string): DateParts {
   const sorts = found.map((token) => token.sort).join(" ");
   const month = found.find((token) => token.sort === "month")?.month ?? 0;
   const numbers = found.filter((token) => token.sort === "number").map((token) => token.text);
-  if (sorts.includes("season")) return (month > 0 || numbers.some((one) => one.length === 4)) && found.length <= 4 ? { form: "words" } : NONE;
+  if (sorts.includes("season"))
+    return (month > 0 || numbers.some((one) => one.length === 4)) && found.length <= 4 ? { form: "words" } : NONE;
   const [first = "", second = ""] = numbers;
   if (sorts === "number month number" || sorts === "month number number") {
     const yearFirst = first.length === 4 && second.length <= 2 && sorts.startsWith("number");
@@ -76,7 +93,8 @@ function fromNames(text: string): DateParts {
     if (dayText.length > 2 || (yearText.length !== 4 && yearText.length !== 2)) return IMPOSSIBLE;
     return day(fullYear(yearText), month, Number(dayText), "", yearText.length === 2);
   }
-  if (sorts === "month number" && first.length === 4) return { form: "month", value: isoMonth(Number(first), month), twoDigits: false };
+  if (sorts === "month number" && first.length === 4)
+    return { form: "month", value: isoMonth(Number(first), month), twoDigits: false };
   if (sorts !== "month number" && sorts !== "number month") return NONE;
   return isDay(2000, month, Number(first)) ? { form: "words" } : IMPOSSIBLE;
 }

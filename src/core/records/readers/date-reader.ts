@@ -36,7 +36,13 @@ function readOrder(cell: ColumnCell, parts: Order, dayFirst: boolean | null): Re
   const works = asDayFirst ? dayFirstWorks(parts) : monthFirstWorks(parts);
   if (!works) return unreadable(cell.field, "unreadable-date");
   const [month, day] = asDayFirst ? [second, first] : [first, second];
-  return reading(cell.field, "date", isoDay(year, month, day) + time, null, parts.twoDigits ? "two-digit-year" : undefined);
+  return reading(
+    cell.field,
+    "date",
+    isoDay(year, month, day) + time,
+    null,
+    parts.twoDigits ? "two-digit-year" : undefined,
+  );
 }
 
 function readDate(cell: ColumnCell, parts: DateParts, dayFirst: boolean | null): Reading {
@@ -70,7 +76,9 @@ function withoutEqualPartial(cells: readonly Reading[]): Reading[] {
 }
 
 function read(source: ColumnSource) {
-  const parts = source.cells.map((cell) => (cell.special === null ? dateParts(cell.field.text) : ({ form: "none" } as const)));
+  const parts = source.cells.map((cell) =>
+    cell.special === null ? dateParts(cell.field.text) : ({ form: "none" } as const),
+  );
   const { dayFirst, mixed } = orderOf(parts, source.options.dayFirst);
   const partsOf = new Map(source.cells.map((cell, at) => [cell, parts[at] ?? ({ form: "none" } as const)]));
   const cells = cellsWith(source, (cell) => readDate(cell, partsOf.get(cell) ?? { form: "none" }, dayFirst));
@@ -79,7 +87,10 @@ function read(source: ColumnSource) {
 
 function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
   const forms = counted.map((cell) => dateParts(cell.field.text));
-  const works = (parts: DateParts) => parts.form === "day" || parts.form === "month" || (parts.form === "order" && (dayFirstWorks(parts) || monthFirstWorks(parts)));
+  const works = (parts: DateParts) =>
+    parts.form === "day" ||
+    parts.form === "month" ||
+    (parts.form === "order" && (dayFirstWorks(parts) || monthFirstWorks(parts)));
   const sure = forms.filter(works).length;
   const serials = forms.filter((parts) => parts.form === "serial").length;
   const years = hasWord(source, YEAR_WORDS) || sure > 0 ? forms.filter((parts) => parts.form === "year").length : 0;

@@ -22,14 +22,22 @@ function votesOf(source: ColumnSource): Votes {
 const decision = ({ point, comma }: Votes): DecimalMark | null => (point === comma ? null : point ? "." : ",");
 
 /** The decided mark (null: each cell by its own vote, the others ask) and the column's warnings. */
-export function decimalEvidence(source: ColumnSource, neighbours: readonly ColumnSource[]): { decided: DecimalMark | null; warnings: string[] } {
+export function decimalEvidence(
+  source: ColumnSource,
+  neighbours: readonly ColumnSource[],
+): { decided: DecimalMark | null; warnings: string[] } {
   if (source.options.decimal !== undefined) return { decided: source.options.decimal, warnings: [] };
   const votes = votesOf(source);
   if (votes.point && votes.comma) return { decided: null, warnings: ["mixed-decimal-marks"] };
   const own = decision(votes);
   if (own !== null || !votes.waiting) return { decided: own, warnings: [] };
-  const others = neighbours.filter((other) => other !== source).map(votesOf).filter(({ point, comma }) => point || comma);
+  const others = neighbours
+    .filter((other) => other !== source)
+    .map(votesOf)
+    .filter(({ point, comma }) => point || comma);
   const found = new Set(others.map(decision));
   const [only = null] = found;
-  return found.size === 1 && only !== null ? { decided: only, warnings: ["decimal-from-other-columns"] } : { decided: null, warnings: [] };
+  return found.size === 1 && only !== null
+    ? { decided: only, warnings: ["decimal-from-other-columns"] }
+    : { decided: null, warnings: [] };
 }

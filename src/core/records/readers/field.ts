@@ -13,13 +13,20 @@ export type Field = {
 
 const HIDDEN = /[\u061c\u180e\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufeff]/u;
 const PLAIN = /^[\x21-\x7e](?:[\x20-\x7e]*[\x21-\x7e])?$/;
-const isPictograph = (char: string | undefined) => char !== undefined && (/\p{Extended_Pictographic}/u.test(char) || char === "\ufe0f" || /\p{Emoji_Modifier}/u.test(char));
+const isPictograph = (char: string | undefined) =>
+  char !== undefined &&
+  (/\p{Extended_Pictographic}/u.test(char) || char === "\ufe0f" || /\p{Emoji_Modifier}/u.test(char));
 
 /** Without zero-width and bidi control characters; the joiner between two pictographs stays. */
 export function withoutHidden(text: string): string {
   if (!HIDDEN.test(text)) return text;
   const chars = [...text];
-  return chars.filter((char, at) => !HIDDEN.test(char) || (char === "\u200d" && isPictograph(chars[at - 1]) && isPictograph(chars[at + 1]))).join("");
+  return chars
+    .filter(
+      (char, at) =>
+        !HIDDEN.test(char) || (char === "\u200d" && isPictograph(chars[at - 1]) && isPictograph(chars[at + 1])),
+    )
+    .join("");
 }
 
 /** The field of a raw text. */
@@ -34,15 +41,26 @@ export function field(raw: string, quoteCode?: "stray-quote" | "unclosed-quote")
 }
 
 /** Field codes that stand before what the reader says, and those that only stand where it says nothing. */
-const leadingCode = (from: Field): string | undefined => (from.bad ? "bad-character" : (from.quoteCode ?? (from.nul ? "nul-removed" : undefined)));
+const leadingCode = (from: Field): string | undefined =>
+  from.bad ? "bad-character" : (from.quoteCode ?? (from.nul ? "nul-removed" : undefined));
 
 const FIRST = new Set(["sheet-error", "ditto", "formula-without-value", "formula-like"]);
 
 /** The reading of a field with its one code: the field's own trouble and the reader's, the graver one first. */
-export function reading(from: Field, kind: Reading["kind"], value: Reading["value"], unit: string | null = null, code?: string, uncertainty?: number): Reading {
+export function reading(
+  from: Field,
+  kind: Reading["kind"],
+  value: Reading["value"],
+  unit: string | null = null,
+  code?: string,
+  uncertainty?: number,
+): Reading {
   const lead = kind === "blank" ? undefined : leadingCode(from);
   const unread = from.bad && kind !== "text" && kind !== "blank";
-  const own = code !== undefined && FIRST.has(code) ? code : (lead ?? code ?? (from.hidden && kind !== "blank" ? "hidden-characters" : undefined));
+  const own =
+    code !== undefined && FIRST.has(code)
+      ? code
+      : (lead ?? code ?? (from.hidden && kind !== "blank" ? "hidden-characters" : undefined));
   return {
     raw: from.raw,
     kind: unread ? "unreadable" : kind,

@@ -7,11 +7,22 @@ import { reading, unreadable } from "./field.ts";
 import type { GradeParts } from "./grade-parts.ts";
 import { gradeParts, isSign } from "./grade-parts.ts";
 
-const SCALE_WORDS = new Set(["grade", "rating", "score", "rank", "quality", "note", "calificación", "bewertung", "nota"]);
+const SCALE_WORDS = new Set([
+  "grade",
+  "rating",
+  "score",
+  "rank",
+  "quality",
+  "note",
+  "calificación",
+  "bewertung",
+  "nota",
+]);
 const LETTER_WORDS = new Set(["grade", "rating", "class", "quality", "score"]);
 const BARE = /^\d{1,3}(?:[.,]\d{1,3})?$/;
 type Family = "scale" | "signs" | "letters";
-const familyOf = (parts: GradeParts): Family => (parts.scale !== null ? "scale" : parts.sort === "signs" ? "signs" : "letters");
+const familyOf = (parts: GradeParts): Family =>
+  parts.scale !== null ? "scale" : parts.sort === "signs" ? "signs" : "letters";
 
 /** Whether a column has signs: some cell is only of plus signs. There `-` and `--` are grades, not blanks. */
 function hasSigns(source: ColumnSource): boolean {
@@ -30,11 +41,22 @@ function allowsOutOf(source: ColumnSource, all: readonly GradeParts[]): boolean 
 
 function partsOf(source: ColumnSource): (GradeParts | null)[] {
   const signs = hasSigns(source);
-  const raw = source.cells.map((cell) => (cell.special === null || (signs && isSign(cell.field.text)) ? gradeParts(cell.field.text) : null));
-  const outOf = allowsOutOf(source, raw.filter((parts) => parts !== null));
+  const raw = source.cells.map((cell) =>
+    cell.special === null || (signs && isSign(cell.field.text)) ? gradeParts(cell.field.text) : null,
+  );
+  const outOf = allowsOutOf(
+    source,
+    raw.filter((parts) => parts !== null),
+  );
   const letters = hasWord(source, LETTER_WORDS);
   return raw.map((parts) => {
-    if (parts === null || (parts.sort === "out-of" && !outOf) || (parts.sort === "letters" && !letters) || (parts.sort === "signs" && !signs)) return null;
+    if (
+      parts === null ||
+      (parts.sort === "out-of" && !outOf) ||
+      (parts.sort === "letters" && !letters) ||
+      (parts.sort === "signs" && !signs)
+    )
+      return null;
     return parts;
   });
 }
@@ -49,7 +71,9 @@ function family(parts: readonly (GradeParts | null)[]): { family: Family; count:
 
 /** Five full stars among cells like ★★★☆☆ are five of five. */
 function withFullStars(parts: readonly (GradeParts | null)[]): (GradeParts | null)[] {
-  const totals = new Set(parts.map((one) => (one?.sort === "hollow-stars" ? one.scale : null)).filter((scale) => scale !== null));
+  const totals = new Set(
+    parts.map((one) => (one?.sort === "hollow-stars" ? one.scale : null)).filter((scale) => scale !== null),
+  );
   const [only] = totals;
   if (only === undefined || totals.size > 1) return [...parts];
   return parts.map((one) => (one?.sort === "stars" && `/${one.value}` === only ? { ...one, scale: only } : one));
@@ -58,7 +82,9 @@ function withFullStars(parts: readonly (GradeParts | null)[]): (GradeParts | nul
 function read(source: ColumnSource) {
   const parts = withFullStars(partsOf(source));
   const main = family(parts).family;
-  const scales = new Set(parts.map((one) => (one && main === "scale" ? one.scale : null)).filter((scale) => scale !== null));
+  const scales = new Set(
+    parts.map((one) => (one && main === "scale" ? one.scale : null)).filter((scale) => scale !== null),
+  );
   const [scale = null] = scales;
   const at = new Map(source.cells.map((cell, index) => [cell, parts[index] ?? null]));
   const grade = (cell: ColumnCell): Reading => {
@@ -69,7 +95,11 @@ function read(source: ColumnSource) {
     return unreadable(cell.field, "unreadable-grade");
   };
   const signs = main === "signs";
-  return { unit: source.unit, cells: cellsWith(source, grade, true, (text) => signs && isSign(text)), warnings: scales.size > 1 ? ["mixed-scales"] : [] };
+  return {
+    unit: source.unit,
+    cells: cellsWith(source, grade, true, (text) => signs && isSign(text)),
+    warnings: scales.size > 1 ? ["mixed-scales"] : [],
+  };
 }
 
 /** Cells that can be read as grades. Bare numbers count beside at least as many on the one scale; signs count though `-` is elsewhere a blank. */

@@ -5,7 +5,10 @@ import { importUnit } from "./import-unit.ts";
 export type Heading = { readonly name: string; readonly unit: string | null };
 
 const AFTER_SPACE = new Set(["mm", "cm", "kg", "Hz", "kHz", "GPa", "MPa", "psi", "thou", "kg/m3", "g/cm3"]);
-const CLOSING = new Map([["(", ")"], ["[", "]"]]);
+const CLOSING = new Map([
+  ["(", ")"],
+  ["[", "]"],
+]);
 
 /** The unit between brackets, also with brackets of its own: "(mm)", "[[in_i]]", "[in_i]". */
 function unitInBrackets(text: string): string | null {
@@ -49,7 +52,11 @@ function fromTail(text: string, at: number): Heading | null {
 
 function fromSpace(text: string): Heading | null {
   const at = text.lastIndexOf(" ");
-  const last = text.slice(at + 1).replaceAll("²", "2").replaceAll("³", "3").replaceAll("^", "");
+  const last = text
+    .slice(at + 1)
+    .replaceAll("²", "2")
+    .replaceAll("³", "3")
+    .replaceAll("^", "");
   return at > 0 && !"/,".includes(text[at - 1] ?? " ") && AFTER_SPACE.has(last) ? fromTail(text, at) : null;
 }
 
@@ -73,6 +80,16 @@ function fromUnderscore(text: string): Heading | null {
 
 /** Name and unit of a header: white space joined, the unit taken out of it. */
 export function heading(header: string): Heading {
-  const text = withoutHidden(header.replaceAll("\0", "")).split(/\s+/u).filter((part) => part !== "").join(" ").normalize("NFC");
-  return fromBrackets(text) ?? fromTail(text, text.lastIndexOf(",")) ?? fromSpace(text) ?? fromSlash(text) ?? fromUnderscore(text) ?? { name: text, unit: null };
+  const text = withoutHidden(header.replaceAll("\0", ""))
+    .split(/\s+/u)
+    .filter((part) => part !== "")
+    .join(" ")
+    .normalize("NFC");
+  return (
+    fromBrackets(text) ??
+    fromTail(text, text.lastIndexOf(",")) ??
+    fromSpace(text) ??
+    fromSlash(text) ??
+    fromUnderscore(text) ?? { name: text, unit: null }
+  );
 }

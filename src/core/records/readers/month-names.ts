@@ -14,10 +14,18 @@ const NAMES = [
   "december dec diciembre dic dezember dez decembre",
 ];
 const MONTHS = new Map(NAMES.flatMap((names, index) => names.split(" ").map((name) => [name, index + 1] as const)));
-const SEASONS = new Set("spring summer autumn fall winter fruhling fruhjahr sommer herbst primavera verano otono invierno printemps ete automne hiver early mid late anfang mitte ende principios mediados finales debut fin".split(" "));
+const SEASONS = new Set(
+  "spring summer autumn fall winter fruhling fruhjahr sommer herbst primavera verano otono invierno printemps ete automne hiver early mid late anfang mitte ende principios mediados finales debut fin".split(
+    " ",
+  ),
+);
 
 /** A word without accents, in lower case. */
-export const plainWord = (word: string): string => word.normalize("NFD").replace(/[\u0300-\u036f]/g, "").toLowerCase();
+export const plainWord = (word: string): string =>
+  word
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase();
 /** The month (1 to 12) of a plain word, 0 if it is none. */
 export const monthNames = (plain: string): number => MONTHS.get(plain) ?? 0;
 /** Whether a plain word names a season or a part of a year. */

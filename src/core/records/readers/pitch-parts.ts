@@ -12,16 +12,36 @@ export type PitchParts = {
 };
 
 const GERMAN: readonly (readonly [string, string, "#" | "b"])[] = [
-  ["cis", "C", "#"], ["dis", "D", "#"], ["eis", "E", "#"], ["fis", "F", "#"], ["gis", "G", "#"], ["ais", "A", "#"],
-  ["ces", "C", "b"], ["des", "D", "b"], ["fes", "F", "b"], ["ges", "G", "b"], ["es", "E", "b"], ["as", "A", "b"],
+  ["cis", "C", "#"],
+  ["dis", "D", "#"],
+  ["eis", "E", "#"],
+  ["fis", "F", "#"],
+  ["gis", "G", "#"],
+  ["ais", "A", "#"],
+  ["ces", "C", "b"],
+  ["des", "D", "b"],
+  ["fes", "F", "b"],
+  ["ges", "G", "b"],
+  ["es", "E", "b"],
+  ["as", "A", "b"],
 ];
-const ACCIDENTALS: readonly (readonly [string, "#" | "b"])[] = [["#", "#"], ["♯", "#"], ["b", "b"], ["♭", "b"], [" sharp", "#"], [" flat", "b"], ["sharp", "#"], ["flat", "b"]];
+const ACCIDENTALS: readonly (readonly [string, "#" | "b"])[] = [
+  ["#", "#"],
+  ["♯", "#"],
+  ["b", "b"],
+  ["♭", "b"],
+  [" sharp", "#"],
+  [" flat", "b"],
+  ["sharp", "#"],
+  ["flat", "b"],
+];
 const CENTS = /^([+\-−–])\s*(\d{1,4}(?:[.,]\d{1,3})?)\s*(?:cents?|ct|c)$/i;
 
 /** The name at the start of a text: letter, accidental, and how long it is. */
 function nameOf(text: string): { letter: string; accidental: "" | "#" | "b"; german: boolean; end: number } | null {
   const lower = text.slice(0, 8).toLowerCase();
-  for (const [name, letter, accidental] of GERMAN) if (lower.startsWith(name)) return { letter, accidental, german: true, end: name.length };
+  for (const [name, letter, accidental] of GERMAN)
+    if (lower.startsWith(name)) return { letter, accidental, german: true, end: name.length };
   const letter = (text[0] ?? "").toUpperCase();
   if (!/^[A-H]$/.test(letter)) return null;
   const sign = ACCIDENTALS.find(([spelling]) => lower.startsWith(spelling, 1));
@@ -46,8 +66,13 @@ export function pitchParts(cell: string): PitchParts | null {
   if (rest !== "" && !cents) return null;
   const size = Number((cents?.[2] ?? "0").replace(",", "."));
   return {
-    letter: name.letter, accidental: name.accidental, german: name.german, octave: octave?.[1] ?? "",
-    cents: cents && cents[1] !== "+" ? -size : size, approximate: before !== "", doubtful,
+    letter: name.letter,
+    accidental: name.accidental,
+    german: name.german,
+    octave: octave?.[1] ?? "",
+    cents: cents && cents[1] !== "+" ? -size : size,
+    approximate: before !== "",
+    doubtful,
   };
 }
 

@@ -14,7 +14,8 @@ import { firstCode } from "./without-marks.ts";
 
 const WORDS = new Set(["pitch", "tone", "note", "tuned", "tap", "ton", "tono", "nota"]);
 
-const isFrequency = ({ draft }: ColumnCell) => draft !== null && draft.form === "plain" && (draft.unit === "Hz" || draft.unit === "kHz");
+const isFrequency = ({ draft }: ColumnCell) =>
+  draft !== null && draft.form === "plain" && (draft.unit === "Hz" || draft.unit === "kHz");
 
 /** The pitch in the language of the column, null where German and English names would differ and nobody has said. */
 function inEnglish(parts: PitchParts, names: "english" | "german" | "ask" | "none"): PitchParts | null {
@@ -27,7 +28,13 @@ function inEnglish(parts: PitchParts, names: "english" | "german" | "ask" | "non
 function readNote(cell: ColumnCell, parts: PitchParts, names: "english" | "german" | "ask" | "none"): Reading {
   const meant = inEnglish(parts, names);
   if (meant === null) return unreadable(cell.field, "german-note-name");
-  const code = parts.approximate ? "approximate" : parts.doubtful ? "doubtful" : parts.octave === "" ? "octave-missing" : undefined;
+  const code = parts.approximate
+    ? "approximate"
+    : parts.doubtful
+      ? "doubtful"
+      : parts.octave === ""
+        ? "octave-missing"
+        : undefined;
   return reading(cell.field, "pitch", pitchText(meant), null, code);
 }
 
@@ -38,7 +45,9 @@ function readFrequency(cell: ColumnCell, decided: DecimalMark | null): Reading {
   const mark = decided ?? (vote === "." || vote === "," ? vote : vote === null ? "." : null);
   if (mark === null) return unreadable(field, "ambiguous-number");
   const value = atomValue(draft.first, mark);
-  return value === null ? unreadable(field, "unreadable-pitch") : reading(field, "pitch", value, draft.unit, firstCode(draft.marks));
+  return value === null
+    ? unreadable(field, "unreadable-pitch")
+    : reading(field, "pitch", value, draft.unit, firstCode(draft.marks));
 }
 
 function read(source: ColumnSource) {

@@ -22,7 +22,12 @@ export type QuantityDraft = {
 export type DraftOrCode = QuantityDraft | { readonly form: "none"; readonly code: string };
 
 const INCHES = new Set(['"', "″", "”", "''", "in", "in.", "inch", "inches", "′′"]);
-const COMPOUNDS: readonly { readonly major: readonly string[]; readonly minor: ReadonlySet<string>; readonly factor: number; readonly unit: string }[] = [
+const COMPOUNDS: readonly {
+  readonly major: readonly string[];
+  readonly minor: ReadonlySet<string>;
+  readonly factor: number;
+  readonly unit: string;
+}[] = [
   { major: ["'", "′", "’", "feet", "foot", "ft.", "ft"], minor: INCHES, factor: 12, unit: "[in_i]" },
   { major: ["lbs", "lb"], minor: new Set(["oz"]), factor: 16, unit: "[oz_av]" },
   { major: ["°"], minor: new Set(["'", "′", "’"]), factor: 1, unit: "deg" },
@@ -47,7 +52,10 @@ function compound(text: string): QuantityDraft | null {
     if (spelled === undefined || (spelled === "'" && text[at + 1] === "'")) continue;
     const second = readAtom(text, skipSpaces(text, at + spelled.length));
     if (!second || !minor.has(text.slice(second.end).trim())) continue;
-    const atom: Atom = unit === "deg" ? { shape: "sum", major: second.atom, minor: first.atom, factor: 1 / 60 } : { shape: "sum", major: first.atom, minor: second.atom, factor };
+    const atom: Atom =
+      unit === "deg"
+        ? { shape: "sum", major: second.atom, minor: first.atom, factor: 1 / 60 }
+        : { shape: "sum", major: first.atom, minor: second.atom, factor };
     return { form: "plain", first: atom, second: null, digits: "", unit, percent: false, marks: [] };
   }
   return null;
@@ -62,14 +70,22 @@ function unitOf(written: string, columnUnit: string | null): string | null | und
 }
 
 /** The units of two parts as one: the one that is written; undefined where they are two different ones. */
-const oneUnit = (a: string | null, b: string | null): string | null | undefined => (a === null ? b : b === null || a === b ? a : undefined);
+const oneUnit = (a: string | null, b: string | null): string | null | undefined =>
+  a === null ? b : b === null || a === b ? a : undefined;
 
 const none = (code: string): DraftOrCode => ({ form: "none", code });
 const looksLikeUnit = (rest: string) => /^[\p{L}°%{[][\p{L}\p{N}°%./^*·²³{}[\]_]*$/u.test(rest);
 const lackOf = (rest: string) => none(looksLikeUnit(rest.trim()) ? "unknown-unit" : "unreadable-number");
 
 /** Number, unit, separator, number, unit. */
-function pair(first: Atom, rest: string, at: number, separator: string, form: "uncertain" | "range", columnUnit: string | null): DraftOrCode | null {
+function pair(
+  first: Atom,
+  rest: string,
+  at: number,
+  separator: string,
+  form: "uncertain" | "range",
+  columnUnit: string | null,
+): DraftOrCode | null {
   const before = unitOf(rest.slice(0, at), columnUnit);
   if (before === undefined) return form === "range" ? null : lackOf(rest.slice(0, at));
   const tail = rest.slice(at + separator.length).trimStart();
@@ -93,7 +109,9 @@ function afterFirst(text: string, first: Atom, end: number, columnUnit: string |
   const digits = first.shape === "numeral" && first.exponent === 0 ? /^\((\d{1,6})\)/.exec(rest) : null;
   if (digits) {
     const unit = unitOf(rest.slice(digits[0].length), columnUnit);
-    return unit === undefined ? lackOf(rest.slice(digits[0].length)) : { form: "digits", first, second: null, digits: digits[1] ?? "", unit, percent: false, marks: [] };
+    return unit === undefined
+      ? lackOf(rest.slice(digits[0].length))
+      : { form: "digits", first, second: null, digits: digits[1] ?? "", unit, percent: false, marks: [] };
   }
   const unit = unitOf(rest, columnUnit);
   if (unit !== undefined) return { form: "plain", first, second: null, digits: "", unit, percent: false, marks: [] };
@@ -109,7 +127,9 @@ function afterFirst(text: string, first: Atom, end: number, columnUnit: string |
 function opened(text: string): string | null {
   const close = text.indexOf(")");
   const inner = text.slice(1, close);
-  return text.startsWith("(") && close > 0 && UNCERTAIN.some((separator) => inner.includes(separator)) ? `${inner} ${text.slice(close + 1)}` : null;
+  return text.startsWith("(") && close > 0 && UNCERTAIN.some((separator) => inner.includes(separator))
+    ? `${inner} ${text.slice(close + 1)}`
+    : null;
 }
 
 function draftOfPlain(text: string, columnUnit: string | null): DraftOrCode {
@@ -134,7 +154,15 @@ function simpleDraft(cell: string): QuantityDraft | null {
   const body = negative ? cell.slice(1) : cell;
   const vote = voteOf(body, false);
   if (vote === null) return null;
-  return { form: "plain", first: { shape: "numeral", sign: negative ? -1 : 1, body, exponent: 0, vote }, second: null, digits: "", unit: null, percent: false, marks: [] };
+  return {
+    form: "plain",
+    first: { shape: "numeral", sign: negative ? -1 : 1, body, exponent: 0, vote },
+    second: null,
+    digits: "",
+    unit: null,
+    percent: false,
+    marks: [],
+  };
 }
 
 /** What a cell says as a quantity. `columnUnit`: of header or units row. */
@@ -145,9 +173,11 @@ export function quantityDraft(cell: string, columnUnit: string | null): DraftOrC
   const apostrophe = /^'[\d.,+-]/.test(cell);
   const { text, marks } = withoutMarks(withPlainDigits(apostrophe ? cell.slice(1) : cell));
   const draft = draftOfPlain(opened(text) ?? text, columnUnit);
-  if (isLikeDate(text) && !(draft.form === "plain" && draft.first.shape === "fraction")) return none("date-in-number-column");
+  if (isLikeDate(text) && !(draft.form === "plain" && draft.first.shape === "fraction"))
+    return none("date-in-number-column");
   if (draft.form === "none") return hasLetterForDigit(text, columnUnit) ? none("letter-in-number") : draft;
-  if (apostrophe && (draft.form !== "plain" || draft.unit !== null || draft.first.shape !== "numeral")) return none("unreadable-number");
+  if (apostrophe && (draft.form !== "plain" || draft.unit !== null || draft.first.shape !== "numeral"))
+    return none("unreadable-number");
   return { ...draft, marks: apostrophe ? [...marks, "number-as-text"] : marks };
 }
 

@@ -12,12 +12,14 @@ import { draftVote } from "./quantity-draft.ts";
 import { sentinelRows } from "./sentinel-rows.ts";
 import { firstCode } from "./without-marks.ts";
 
-const isDraft = (cell: ColumnCell): cell is ColumnCell & { readonly draft: QuantityDraft } => cell.draft !== null && cell.draft.form !== "none";
+const isDraft = (cell: ColumnCell): cell is ColumnCell & { readonly draft: QuantityDraft } =>
+  cell.draft !== null && cell.draft.form !== "none";
 
 /** The unit that all cells with a unit share, null if none or several; and how many different ones there are. */
 function sharedUnit(source: ColumnSource): { unit: string | null; several: boolean; some: boolean } {
   const units = new Set<string>();
-  for (const cell of source.cells) if (cell.special === null && isDraft(cell) && cell.draft.unit !== null) units.add(cell.draft.unit);
+  for (const cell of source.cells)
+    if (cell.special === null && isDraft(cell) && cell.draft.unit !== null) units.add(cell.draft.unit);
   const [only = null] = units;
   return { unit: units.size === 1 ? only : null, several: units.size > 1, some: units.size > 0 };
 }
@@ -35,12 +37,18 @@ function amountOf(draft: QuantityDraft, mark: DecimalMark, percentUnit: boolean)
   }
   const second = draft.second === null ? null : atomValue(draft.second, mark);
   if (second === null) return null;
-  if (draft.form === "range") return second < value ? null : { value: (value + second) / 2, uncertainty: (second - value) / 2 };
+  if (draft.form === "range")
+    return second < value ? null : { value: (value + second) / 2, uncertainty: (second - value) / 2 };
   if (second < 0) return null;
   return { value, uncertainty: draft.percent && !percentUnit ? (Math.abs(value) * second) / 100 : second };
 }
 
-function readQuantity(cell: ColumnCell & { readonly draft: QuantityDraft }, mark: DecimalMark, source: ColumnSource, shared: ReturnType<typeof sharedUnit>): Reading {
+function readQuantity(
+  cell: ColumnCell & { readonly draft: QuantityDraft },
+  mark: DecimalMark,
+  source: ColumnSource,
+  shared: ReturnType<typeof sharedUnit>,
+): Reading {
   const { field, draft } = cell;
   const columnUnit = source.unit ?? shared.unit;
   const percentUnit = draft.percent && (columnUnit === "%" || draft.unit === "%");
@@ -48,7 +56,8 @@ function readQuantity(cell: ColumnCell & { readonly draft: QuantityDraft }, mark
   const amount = amountOf(draft, mark, percentUnit);
   if (amount === null) return unreadable(field, "unreadable-number");
   const isFraction = draft.first.shape === "fraction" || draft.second?.shape === "fraction";
-  if (isFraction && own === null && columnUnit !== null && columnUnit !== "[in_i]") return unreadable(field, "fraction-without-inch");
+  if (isFraction && own === null && columnUnit !== null && columnUnit !== "[in_i]")
+    return unreadable(field, "fraction-without-inch");
   const codes = [...draft.marks, ...(draft.form === "range" ? ["range"] : [])];
   if (source.unit !== null && own !== null && own !== source.unit) codes.push("unit-differs");
   if (source.unit === null && own === null && shared.some) codes.push("unit-missing");
@@ -59,7 +68,8 @@ function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[
   const evidence = decimalEvidence(source, neighbours);
   const shared = sharedUnit(source);
   const read = (cell: ColumnCell): Reading => {
-    if (!isDraft(cell)) return unreadable(cell.field, cell.draft?.form === "none" ? cell.draft.code : "unreadable-number");
+    if (!isDraft(cell))
+      return unreadable(cell.field, cell.draft?.form === "none" ? cell.draft.code : "unreadable-number");
     const vote = draftVote(cell.draft);
     if (vote === null) return readQuantity(cell, ".", source, shared);
     const mark = evidence.decided ?? (vote === "." || vote === "," ? vote : null);
@@ -68,13 +78,22 @@ function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[
   const cells = cellsWith(source, read, false);
   const missing = sentinelRows(source, cells);
   const warnings = [...evidence.warnings, ...(source.unit === null && shared.several ? ["mixed-units"] : [])];
-  const coded = cells.map((cell, row) => (missing.has(row) && cell.code === undefined ? { ...cell, code: "maybe-missing-number" } : cell));
+  const coded = cells.map((cell, row) =>
+    missing.has(row) && cell.code === undefined ? { ...cell, code: "maybe-missing-number" } : cell,
+  );
   return { unit: source.unit ?? shared.unit, cells: coded, warnings };
 }
 
 export const quantityReader: ColumnReader = {
   kind: "quantity",
-  fits: (_, counted) => countOf(counted, (cell) => !cell.formula && isDraft(cell) && (draftVote(cell.draft) === "either" || amountOf(cell.draft, markOf(cell.draft), false) !== null)),
+  fits: (_, counted) =>
+    countOf(
+      counted,
+      (cell) =>
+        !cell.formula &&
+        isDraft(cell) &&
+        (draftVote(cell.draft) === "either" || amountOf(cell.draft, markOf(cell.draft), false) !== null),
+    ),
   read: readQuantities,
 };
 

@@ -3,8 +3,24 @@ import type { Atom } from "./atom.ts";
 import { voteOf } from "./atom.ts";
 
 const VULGAR: Readonly<Record<string, readonly [number, number]>> = {
-  "½": [1, 2], "¼": [1, 4], "¾": [3, 4], "⅛": [1, 8], "⅜": [3, 8], "⅝": [5, 8], "⅞": [7, 8],
-  "⅓": [1, 3], "⅔": [2, 3], "⅕": [1, 5], "⅖": [2, 5], "⅗": [3, 5], "⅘": [4, 5], "⅙": [1, 6], "⅚": [5, 6], "⅐": [1, 7], "⅑": [1, 9], "⅒": [1, 10],
+  "½": [1, 2],
+  "¼": [1, 4],
+  "¾": [3, 4],
+  "⅛": [1, 8],
+  "⅜": [3, 8],
+  "⅝": [5, 8],
+  "⅞": [7, 8],
+  "⅓": [1, 3],
+  "⅔": [2, 3],
+  "⅕": [1, 5],
+  "⅖": [2, 5],
+  "⅗": [3, 5],
+  "⅘": [4, 5],
+  "⅙": [1, 6],
+  "⅚": [5, 6],
+  "⅐": [1, 7],
+  "⅑": [1, 9],
+  "⅒": [1, 10],
 };
 const DENOMINATORS = new Set([2, 4, 8, 16, 32, 64, 128]);
 const SUPERSCRIPT = "⁰¹²³⁴⁵⁶⁷⁸⁹";
@@ -44,7 +60,11 @@ function scriptDigits(text: string, at: number, alphabet: string): { value: stri
 type Found = { readonly atom: Atom; readonly end: number; readonly unitless: boolean };
 
 function fractionAtom(sign: number, whole: number, top: number, bottom: number): Atom {
-  return { shape: "fraction", value: sign * (whole + (bottom === 0 ? 0 : top / bottom)), allowed: DENOMINATORS.has(bottom) };
+  return {
+    shape: "fraction",
+    value: sign * (whole + (bottom === 0 ? 0 : top / bottom)),
+    allowed: DENOMINATORS.has(bottom),
+  };
 }
 
 /** "3/32", "3⁄32", "⁷⁄₁₆", "⅜" at a place. */
@@ -59,7 +79,9 @@ function bareFraction(text: string, at: number): { top: number; bottom: number; 
   const slash = digitsFrom(text, at);
   if (slash === at || (text[slash] !== "/" && text[slash] !== "⁄")) return null;
   const end = digitsFrom(text, slash + 1);
-  return end === slash + 1 ? null : { top: Number(text.slice(at, slash)), bottom: Number(text.slice(slash + 1, end)), end };
+  return end === slash + 1
+    ? null
+    : { top: Number(text.slice(at, slash)), bottom: Number(text.slice(slash + 1, end)), end };
 }
 
 /** The numeral's characters: digits, points and commas; groups by space or apostrophe taken out. */
@@ -75,14 +97,26 @@ function numeralBody(text: string, from: number): { body: string; end: number; g
       body += char;
       sinceBreak++;
       at++;
-    } else if ((char === "." || char === ",") && (digitAt(text, at + 1) || (body !== "" && !/[.,]$/.test(body) && !digitAt(text, at + 1)))) {
+    } else if (
+      (char === "." || char === ",") &&
+      (digitAt(text, at + 1) || (body !== "" && !/[.,]$/.test(body) && !digitAt(text, at + 1)))
+    ) {
       body += char;
       at++;
     } else if (char === "٫" && digitAt(text, at + 1) && !arabic) {
       body += ".";
       arabic = true;
       at++;
-    } else if (char !== "" && (SPACES.includes(char) || "'’٬".includes(char)) && !/[.,]/.test(body) && sinceBreak >= 1 && sinceBreak <= 3 && digitsFrom(text, at + 1) === at + 4 && text[at + 4] !== "/" && text[at + 4] !== "⁄") {
+    } else if (
+      char !== "" &&
+      (SPACES.includes(char) || "'’٬".includes(char)) &&
+      !/[.,]/.test(body) &&
+      sinceBreak >= 1 &&
+      sinceBreak <= 3 &&
+      digitsFrom(text, at + 1) === at + 4 &&
+      text[at + 4] !== "/" &&
+      text[at + 4] !== "⁄"
+    ) {
       grouped = true;
       sinceBreak = 0;
       at++;
@@ -99,12 +133,16 @@ function exponentFrom(text: string, at: number): { exponent: number; end: number
   let from = at + times[0].length;
   if (text[from] === "^") {
     const power = /^\^([+-]?)(\d{1,4})(?!\d)/.exec(text.slice(from, from + 8));
-    return power ? { exponent: Number(`${power[1]}${power[2]}`), end: from + power[0].length } : { exponent: 0, end: at };
+    return power
+      ? { exponent: Number(`${power[1]}${power[2]}`), end: from + power[0].length }
+      : { exponent: 0, end: at };
   }
   const minus = text[from] === "⁻";
   if (minus || text[from] === "⁺") from++;
   const { value, end } = scriptDigits(text, from, SUPERSCRIPT);
-  return value === "" || value.length > 4 ? { exponent: 0, end: at } : { exponent: minus ? -Number(value) : Number(value), end };
+  return value === "" || value.length > 4
+    ? { exponent: 0, end: at }
+    : { exponent: minus ? -Number(value) : Number(value), end };
 }
 
 /** The number at a place of the text, null if none stands there. */
@@ -113,14 +151,18 @@ export function readAtom(text: string, from: number): Found | null {
   const sign = signed && text[from] !== "+" ? -1 : 1;
   const at = signed ? from + 1 : from;
   const fraction = bareFraction(text, at);
-  if (fraction) return { atom: fractionAtom(sign, 0, fraction.top, fraction.bottom), end: fraction.end, unitless: true };
-  if (!digitAt(text, at) && !((text[at] === "." || text[at] === "," || text[at] === "٫") && digitAt(text, at + 1))) return null;
+  if (fraction)
+    return { atom: fractionAtom(sign, 0, fraction.top, fraction.bottom), end: fraction.end, unitless: true };
+  if (!digitAt(text, at) && !((text[at] === "." || text[at] === "," || text[at] === "٫") && digitAt(text, at + 1)))
+    return null;
   const { body, end, grouped, arabic } = numeralBody(text, at);
   if (/^\d+$/.test(body) && !grouped) {
     const gap = text[end] === "-" || text[end] === "–" || SPACES.includes(text[end] ?? "~") ? 1 : 0;
     const part = bareFraction(text, end + gap);
-    const glued = part !== null && gap === 0 && (VULGAR[text[end] ?? ""] !== undefined || SUPERSCRIPT.includes(text[end] ?? "~"));
-    if (part && (glued || gap === 1)) return { atom: fractionAtom(sign, Number(body), part.top, part.bottom), end: part.end, unitless: true };
+    const glued =
+      part !== null && gap === 0 && (VULGAR[text[end] ?? ""] !== undefined || SUPERSCRIPT.includes(text[end] ?? "~"));
+    if (part && (glued || gap === 1))
+      return { atom: fractionAtom(sign, Number(body), part.top, part.bottom), end: part.end, unitless: true };
   }
   const vote = arabic ? "certain" : voteOf(body, grouped);
   if (vote === null) return null;

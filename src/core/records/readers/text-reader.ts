@@ -6,7 +6,26 @@ import { hasWord } from "./column-source.ts";
 import { asText, reading } from "./field.ts";
 
 const ID_WORDS = new Set([
-  "id", "ids", "piece", "board", "code", "no", "nr", "num", "number", "serial", "lot", "batch", "sku", "ref", "instrument", "top", "stück", "pieza", "pièce", "tabla",
+  "id",
+  "ids",
+  "piece",
+  "board",
+  "code",
+  "no",
+  "nr",
+  "num",
+  "number",
+  "serial",
+  "lot",
+  "batch",
+  "sku",
+  "ref",
+  "instrument",
+  "top",
+  "stück",
+  "pieza",
+  "pièce",
+  "tabla",
 ]);
 
 /** Whether the column names pieces: by a word of its name, without a unit. */
@@ -24,12 +43,21 @@ export function isDigitNames(source: ColumnSource): boolean {
     if (special !== null) continue;
     const { text } = field;
     if (/^0\d+$/.test(text) || isBeyond(text)) found = true;
-    if (draft !== null && draft.form !== "none" && (draft.unit !== null || (/^[\d.,]*[.,][\d.,]*$/.test(text) && !SCIENTIFIC.test(text)))) return false;
+    if (
+      draft !== null &&
+      draft.form !== "none" &&
+      (draft.unit !== null || (/^[\d.,]*[.,][\d.,]*$/.test(text) && !SCIENTIFIC.test(text)))
+    )
+      return false;
   }
   return found;
 }
 
-const likeness = (text: string) => text.normalize("NFD").replace(/[\u0300-\u036f\s._\-‐‑–—]/gu, "").toLowerCase();
+const likeness = (text: string) =>
+  text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f\s._\-‐‑–—]/gu, "")
+    .toLowerCase();
 
 /** Whether two values differ only by accents, case, spaces, hyphens, dots or underscores. */
 function spellingVaries(cells: readonly Reading[]): boolean {

@@ -29,7 +29,18 @@ export function withoutMarks(cell: string): { text: string; marks: string[] } {
   return { text, marks };
 }
 
-const ORDER = ["unit-differs", "unit-missing", "range", "below-limit", "above-limit", "approximate", "doubtful", "footnote-mark", "number-as-text"];
+const ORDER = [
+  "unit-differs",
+  "unit-missing",
+  "range",
+  "below-limit",
+  "above-limit",
+  "approximate",
+  "doubtful",
+  "footnote-mark",
+  "number-as-text",
+];
 
 /** The one code of several: the first in the stated order. */
-export const firstCode = (codes: readonly string[]): string | undefined => ORDER.find((code) => codes.includes(code)) ?? codes[0];
+export const firstCode = (codes: readonly string[]): string | undefined =>
+  ORDER.find((code) => codes.includes(code)) ?? codes[0];

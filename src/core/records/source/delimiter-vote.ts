@@ -12,12 +12,16 @@ const isComment = (record: RawRecord) => {
 
 /** Commonest number of fields from 2 up, and the share of records that have it. */
 function steadiness(text: string, delimiter: string): { share: number; fields: number } {
-  const split = splitRecords(text, delimiter, 50).filter((record) => record.fields.some((field) => field.trim() !== "") && !isComment(record));
+  const split = splitRecords(text, delimiter, 50).filter(
+    (record) => record.fields.some((field) => field.trim() !== "") && !isComment(record),
+  );
   const records = delimiter === "|" ? withoutOuterPipes(split) : split;
   const counts = new Map<number, number>();
-  for (const { fields } of records) if (fields.length >= 2) counts.set(fields.length, (counts.get(fields.length) ?? 0) + 1);
+  for (const { fields } of records)
+    if (fields.length >= 2) counts.set(fields.length, (counts.get(fields.length) ?? 0) + 1);
   let best = { count: 0, fields: 0 };
-  for (const [fields, count] of counts) if (count > best.count || (count === best.count && fields > best.fields)) best = { count, fields };
+  for (const [fields, count] of counts)
+    if (count > best.count || (count === best.count && fields > best.fields)) best = { count, fields };
   return { share: best.count / Math.max(1, records.length), fields: best.fields };
 }
 
@@ -27,7 +31,8 @@ export function delimiterVote(text: string): string | null {
   for (const delimiter of CANDIDATES) {
     if (!text.includes(delimiter)) continue;
     const { share, fields } = steadiness(text, delimiter);
-    if (fields >= 2 && (!best || share > best.share || (share === best.share && fields > best.fields))) best = { delimiter, share, fields };
+    if (fields >= 2 && (!best || share > best.share || (share === best.share && fields > best.fields)))
+      best = { delimiter, share, fields };
   }
   return best?.delimiter ?? null;
 }

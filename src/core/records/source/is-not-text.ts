@@ -1,12 +1,18 @@
 // What is no table: pictures, documents, packed files, and anything with too many control characters.
 const SIGNATURES: readonly (readonly number[])[] = [
-  [0x50, 0x4b, 0x03, 0x04], [0x50, 0x4b, 0x05, 0x06], // zip, and with it workbooks
+  [0x50, 0x4b, 0x03, 0x04],
+  [0x50, 0x4b, 0x05, 0x06], // zip, and with it workbooks
   [0xd0, 0xcf, 0x11, 0xe0], // workbooks of the old kind
-  [0x89, 0x50, 0x4e, 0x47], [0x25, 0x50, 0x44, 0x46], [0xff, 0xd8, 0xff], [0x47, 0x49, 0x46, 0x38], [0x1f, 0x8b],
+  [0x89, 0x50, 0x4e, 0x47],
+  [0x25, 0x50, 0x44, 0x46],
+  [0xff, 0xd8, 0xff],
+  [0x47, 0x49, 0x46, 0x38],
+  [0x1f, 0x8b],
 ];
 
 /** Whether the bytes begin like a known file that is not text. */
-export const hasForeignSignature = (bytes: Uint8Array): boolean => SIGNATURES.some((head) => head.every((byte, at) => bytes[at] === byte));
+export const hasForeignSignature = (bytes: Uint8Array): boolean =>
+  SIGNATURES.some((head) => head.every((byte, at) => bytes[at] === byte));
 
 /** Whether over 10 % of the characters are control characters other than tab and newline. */
 export function isNotText(text: string): boolean {

@@ -10,8 +10,18 @@ const MARKS: readonly (readonly [encoding: string, bytes: readonly number[]])[] 
   ["utf-16be", [0xfe, 0xff]],
 ];
 const NAMES = new Map([
-  ["utf8", "utf-8"], ["utf-8", "utf-8"], ["utf16", "utf-16le"], ["utf-16", "utf-16le"], ["utf16le", "utf-16le"], ["utf-16le", "utf-16le"],
-  ["utf16be", "utf-16be"], ["utf-16be", "utf-16be"], ["cp1252", "windows-1252"], ["windows-1252", "windows-1252"], ["latin1", "windows-1252"], ["iso-8859-1", "windows-1252"],
+  ["utf8", "utf-8"],
+  ["utf-8", "utf-8"],
+  ["utf16", "utf-16le"],
+  ["utf-16", "utf-16le"],
+  ["utf16le", "utf-16le"],
+  ["utf-16le", "utf-16le"],
+  ["utf16be", "utf-16be"],
+  ["utf-16be", "utf-16be"],
+  ["cp1252", "windows-1252"],
+  ["windows-1252", "windows-1252"],
+  ["latin1", "windows-1252"],
+  ["iso-8859-1", "windows-1252"],
 ]);
 
 const decoded = (bytes: Uint8Array, encoding: string): string =>
@@ -42,10 +52,17 @@ function encodingByNuls(bytes: Uint8Array): string | null {
 export function sourceText(bytes: Uint8Array, encoding?: string): SourceText {
   const mark = MARKS.find(([, head]) => head.every((byte, at) => bytes[at] === byte));
   const asked = encoding === undefined ? undefined : NAMES.get(encoding.toLowerCase());
-  if (asked) return { text: decoded(mark?.[0] === asked ? bytes.subarray(mark[1].length) : bytes, asked), encoding: asked, guessed: false };
+  if (asked)
+    return {
+      text: decoded(mark?.[0] === asked ? bytes.subarray(mark[1].length) : bytes, asked),
+      encoding: asked,
+      guessed: false,
+    };
   if (mark) return { text: decoded(bytes.subarray(mark[1].length), mark[0]), encoding: mark[0], guessed: false };
   const wide = encodingByNuls(bytes);
   if (wide) return { text: decoded(bytes, wide), encoding: wide, guessed: true };
   const plain = validUtf8(bytes);
-  return plain === null ? { text: windows1252(bytes), encoding: "windows-1252", guessed: true } : { text: plain, encoding: "utf-8", guessed: false };
+  return plain === null
+    ? { text: windows1252(bytes), encoding: "windows-1252", guessed: true }
+    : { text: plain, encoding: "utf-8", guessed: false };
 }

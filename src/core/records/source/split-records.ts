@@ -37,7 +37,12 @@ function closingQuote(text: string, open: number, lastOdd: number): number {
 }
 
 /** One field from `at`: its text, where it ends, and trouble with its quotes. */
-function fieldFrom(text: string, at: number, mark: number, lastOdd: number): { field: string; end: number; trouble: QuoteTrouble | null } {
+function fieldFrom(
+  text: string,
+  at: number,
+  mark: number,
+  lastOdd: number,
+): { field: string; end: number; trouble: QuoteTrouble | null } {
   let start = at;
   while (text.charCodeAt(start) === 32) start++;
   let head = "";
@@ -52,7 +57,8 @@ function fieldFrom(text: string, at: number, mark: number, lastOdd: number): { f
     }
   }
   let end = from;
-  for (let code = text.charCodeAt(end); end < text.length && code !== mark && code !== LF && code !== CR; ) code = text.charCodeAt(++end);
+  for (let code = text.charCodeAt(end); end < text.length && code !== mark && code !== LF && code !== CR; )
+    code = text.charCodeAt(++end);
   if (from !== at && end > from) trouble = "stray-quote";
   return { field: head + text.slice(from, end), end, trouble };
 }

@@ -8,14 +8,23 @@ const fields = (text: string, delimiter = ",") => splitRecords(text, delimiter).
 
 // Expected values: RFC 4180, section 2, rules 1 to 7.
 it("splits by RFC 4180", () => {
-  expect(fields("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n")).toEqual([["aaa", "bbb", "ccc"], ["zzz", "yyy", "xxx"]]);
-  expect(fields('"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx')).toEqual([["aaa", "b\r\nbb", "ccc"], ["zzz", "yyy", "xxx"]]);
+  expect(fields("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n")).toEqual([
+    ["aaa", "bbb", "ccc"],
+    ["zzz", "yyy", "xxx"],
+  ]);
+  expect(fields('"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx')).toEqual([
+    ["aaa", "b\r\nbb", "ccc"],
+    ["zzz", "yyy", "xxx"],
+  ]);
   expect(fields('"aaa","b""bb","ccc"')).toEqual([["aaa", 'b"bb', "ccc"]]);
 });
 
 it("reads a quote that never closes as a character, and ends its record at the line", () => {
   const records = splitRecords('a,"b\nc,d\n', ",");
-  expect(records.map((record) => record.fields)).toEqual([["a", '"b'], ["c", "d"]]);
+  expect(records.map((record) => record.fields)).toEqual([
+    ["a", '"b'],
+    ["c", "d"],
+  ]);
   expect(records[0]?.codes?.get(1)).toBe("unclosed-quote");
 });
 
@@ -25,21 +34,45 @@ it("appends what stands after a closing quote", () => {
   expect(record?.codes?.get(0)).toBe("stray-quote");
 });
 
-it("keeps an empty quoted field and the empty field after a last delimiter", () => expect(fields('"",a,\n')).toEqual([["", "a", ""]]));
+it("keeps an empty quoted field and the empty field after a last delimiter", () =>
+  expect(fields('"",a,\n')).toEqual([["", "a", ""]]));
 
 const cell = fc.string({ unit: fc.constantFrom(..."ab 1.,;\t|xé"), maxLength: 6 });
-law("both ways of splitting agree on plain tables", [fc.array(fc.array(cell, { minLength: 1, maxLength: 5 }), { minLength: 1, maxLength: 8 }), fc.constantFrom("\n", "\r\n", "\r"), fc.constantFrom(",", ";", "\t", "|"), fc.boolean()], (rows, end, delimiter, last) => {
-  const text = rows.map((row) => row.join(delimiter)).join(end) + (last ? end : "");
-  const plain = plainRecords(text, delimiter);
-  if (text !== "" && plain) expect(plain).toEqual(splitRecords(text, delimiter));
-});
+law(
+  "both ways of splitting agree on plain tables",
+  [
+    fc.array(fc.array(cell, { minLength: 1, maxLength: 5 }), { minLength: 1, maxLength: 8 }),
+    fc.constantFrom("\n", "\r\n", "\r"),
+    fc.constantFrom(",", ";", "\t", "|"),
+    fc.boolean(),
+  ],
+  (rows, end, delimiter, last) => {
+    const text = rows.map((row) => row.join(delimiter)).join(end) + (last ? end : "");
+    const plain = plainRecords(text, delimiter);
+    if (text !== "" && plain) expect(plain).toEqual(splitRecords(text, delimiter));
+  },
+);
 
 const hostile = fc.string({ unit: fc.constantFrom('"', '"', ",", "\n", "\r", " ", "a"), maxLength: 60 });
 law("no character is lost but quotes, delimiters, line ends and spaces before a quote", [hostile], (text) => {
-  const letters = splitRecords(text, ",").flatMap((record) => record.fields).join("");
+  const letters = splitRecords(text, ",")
+    .flatMap((record) => record.fields)
+    .join("");
   expect(letters.replaceAll(/[^a]/g, "").length).toBe(text.replaceAll(/[^a]/g, "").length);
 });
-law("quoting every field and splitting again is the same table", [fc.array(fc.array(fc.string({ unit: fc.constantFrom('"', ",", "\n", "\r", " ", "a", "é"), maxLength: 8 }), { minLength: 2, maxLength: 4 }), { minLength: 1, maxLength: 6 })], (rows) => {
-  const text = rows.map((row) => row.map((one) => `"${one.replaceAll('"', '""')}"`).join(",")).join("\n");
-  expect(fields(text)).toEqual(rows);
-});
+law(
+  "quoting every field and splitting again is the same table",
+  [
+    fc.array(
+      fc.array(fc.string({ unit: fc.constantFrom('"', ",", "\n", "\r", " ", "a", "é"), maxLength: 8 }), {
+        minLength: 2,
+        maxLength: 4,
+      }),
+      { minLength: 1, maxLength: 6 },
+    ),
+  ],
+  (rows) => {
+    const text = rows.map((row) => row.map((one) => `"${one.replaceAll('"', '""')}"`).join(",")).join("\n");
+    expect(fields(text)).toEqual(rows);
+  },
+);
