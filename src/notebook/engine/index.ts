@@ -1,8 +1,10 @@
-export { createNotebookEngine, type EngineOptions, type NotebookEngine } from "./create-notebook-engine.ts";
+export { createNotebookEngine } from "./create-notebook-engine.ts";
 export { entryKinds } from "./entries/entry-kinds.ts";
 export type { EntryKind } from "./entry-kind.ts";
 export type { AmountResult, EntryResult, NotebookResult, TableResult } from "./entry-result.ts";
+export type { FileTools } from "./file-tools.ts";
 export { methods, questionMethodNames } from "./methods.ts";
+export { type EngineOptions, type NotebookEngine, notebookEngine } from "./notebook-engine.ts";
 export { type GraphOptions, type ReactiveGraph, reactiveGraph, type Schedule } from "./reactive-graph.ts";
 export { resolvedPath } from "./resolved-path.ts";
 export { sameValue } from "./same-value.ts";

@@ -1,7 +1,7 @@
 // The cells of a file: its bytes, its description beside it, and its reading. Shared by all entries that name the file.
-import { descriptionFromJson, readTable } from "../../core/records/index.ts";
 import { type CellPlan, computed, needs } from "./cell.ts";
 import { cells, type FileReading } from "./cells.ts";
+import type { FileTools } from "./file-tools.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 /** "records/tops.csv" -> "records/tops.about.json". */
@@ -30,18 +30,25 @@ export function sourcePlans(path: string, around: Surroundings): readonly CellPl
       base: 0,
       run: (inputs) => {
         const [bytes, described] = [inputs.get(cells.bytes(path)), inputs.get(cells.bytes(about))];
-        return computed(fileReading(path, bytes.ok ? bytes.value : null, described.ok ? described.value : null));
+        return computed(
+          fileReading(around.tools, path, bytes.ok ? bytes.value : null, described.ok ? described.value : null),
+        );
       },
     },
   ];
 }
 
 /** A file read by its description; a description that is not understood is said, and the file is read without it. */
-function fileReading(path: string, bytes: Uint8Array | null, described: Uint8Array | null): FileReading {
-  if (bytes === null) return { result: null, description: null, faulty: null };
-  const about = described === null ? null : descriptionFromJson(new TextDecoder().decode(described));
+function fileReading(
+  tools: FileTools["tables"],
+  path: string,
+  bytes: Uint8Array | null,
+  described: Uint8Array | null,
+): FileReading {
+  if (bytes === null || tools === null) return { result: null, description: null, faulty: null };
+  const about = described === null ? null : tools.descriptionFromJson(new TextDecoder().decode(described));
   const description = about?.ok ? about.value : null;
-  const result = readTable(bytes, path, description?.read);
+  const result = tools.readTable(bytes, path, description?.read);
   if (!about || about.ok) return { result, description, faulty: null };
   const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
   return { result, description, faulty: { file: descriptionPath(path), place, reason } };

@@ -3,6 +3,7 @@ import type { ColumnTable } from "../../core/columns/index.ts";
 import type { Entry, Notebook } from "../language/index.ts";
 import type { Cell, CellAmount } from "./cell.ts";
 import { cells } from "./cells.ts";
+import type { FileTools } from "./file-tools.ts";
 import type { GridCells } from "./grid-cells.ts";
 
 export type Surroundings = {
@@ -20,6 +21,8 @@ export type Surroundings = {
   /** The place of a file named in this notebook, counted from the folder of the workspace. */
   readonly pathOf: (file: string) => string;
   readonly readFile: (path: string) => Promise<Uint8Array | null>;
+  /** What reads and joins record files; null where all tables are given. */
+  readonly tools: FileTools["tables"];
   /** How often a file was said to have changed; part of the key of its cell. */
   readonly generation: (path: string) => number;
   readonly dialStands: ReadonlyMap<string, number>;
@@ -53,7 +56,16 @@ export const tableOfColumns = (entry: Entry, tables: readonly string[]): string 
 
 type Outside = Pick<
   Surroundings,
-  "pathOf" | "readFile" | "generation" | "dialStands" | "given" | "asOf" | "otherTables" | "gridCells" | "changes"
+  | "pathOf"
+  | "readFile"
+  | "tools"
+  | "generation"
+  | "dialStands"
+  | "given"
+  | "asOf"
+  | "otherTables"
+  | "gridCells"
+  | "changes"
 >;
 
 /** The surroundings of every entry of a notebook. */

@@ -73,7 +73,7 @@ function tablePlans(spec: RecordsSpec, around: Surroundings): readonly CellPlan[
         ? given
           ? computed(given)
           : failed({ code: "missing-file", facts: { file: spec.from.file }, span: spec.from.span })
-        : runRecords(spec, inputs),
+        : runRecords(spec, inputs, around.tools),
   };
   return [...files.flatMap((file) => sourcePlans(file.path, around)), plan, heads];
 }

@@ -1,14 +1,15 @@
-import { type ColumnTable, joinTables, withColumn, withRoles } from "../../../../core/columns/index.ts";
+import { type ColumnTable, withColumn, withRoles } from "../../../../core/columns/index.ts";
 import { nearestName } from "../../../../core/formula/index.ts";
 import type { NameAt } from "../../../language/index.ts";
 import { type Computed, computed, failed, type Inputs, type LocalProblem, waitsFor } from "../../cell.ts";
 import { cells } from "../../cells.ts";
 import { correctedColumn } from "../../corrected-column.ts";
+import type { FileTools } from "../../file-tools.ts";
 import { sourceTable } from "../../source-table.ts";
 import type { RecordsSpec } from "./records-spec.ts";
 
 /** File, joins, roles, corrections, in that order. A line that names no column is a remark; the table still stands. */
-export function runRecords(spec: RecordsSpec, inputs: Inputs): Computed<ColumnTable> {
+export function runRecords(spec: RecordsSpec, inputs: Inputs, tools: FileTools["tables"]): Computed<ColumnTable> {
   const first = sourceTable(spec.from, spec.name, inputs);
   if (!first.ok) return first;
   const remarks: LocalProblem[] = [...(first.remarks ?? [])];
@@ -22,7 +23,7 @@ export function runRecords(spec: RecordsSpec, inputs: Inputs): Computed<ColumnTa
     remarks.push(...(right.remarks ?? []));
     const lacking = [table, right.value].find((side) => !side.columns.has(join.on.name));
     if (lacking) remarks.push(unknownColumn(join.on, lacking));
-    else table = joinTables(table, right.value, join.on.name).table;
+    else table = tools?.joinTables(table, right.value, join.on.name).table ?? table;
   }
   const role = (line: { readonly column: NameAt } | null): string | undefined => {
     if (!line) return undefined;
