@@ -7,13 +7,19 @@ const seed = Number(process.env.THUMBRULE_SEED ?? 20260314);
 export function law<T extends [unknown, ...unknown[]]>(
   sentence: string,
   arbitraries: { [K in keyof T]: fc.Arbitrary<T[K]> },
-  holds: (...values: T) => void | boolean,
+  holds: (...values: T) => unknown,
   runs = 200,
 ): void {
   it(`${sentence} (seed ${seed})`, () => {
-    fc.assert(fc.property(...(arbitraries as unknown as [fc.Arbitrary<unknown>]), holds as (value: unknown) => void), {
-      seed,
-      numRuns: runs,
-    });
+    fc.assert(
+      fc.property(
+        ...(arbitraries as unknown as [fc.Arbitrary<unknown>]),
+        ((...values: T) => holds(...values) !== false) as unknown as (value: unknown) => boolean,
+      ),
+      {
+        seed,
+        numRuns: runs,
+      },
+    );
   });
 }

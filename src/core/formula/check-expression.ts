@@ -3,17 +3,21 @@ import { limits } from "../base/index.ts";
 import { daysFromDate } from "../columns/index.ts";
 import { coherentUnit, toSi, type Unit, unitFromText } from "../units/index.ts";
 import { checkBinary, isTooHigh } from "./check-binary.ts";
-import { checkCall, wrongCount } from "./check-call.ts";
+import { checkChoice } from "./check-choice.ts";
+import { checkFunction } from "./check-function.ts";
+import { checkOperator } from "./check-operator.ts";
+import type { CheckWork, Operand } from "./check-work.ts";
+import { failOperand, pushOperand, unknownOperand } from "./check-work.ts";
 import { exactNumber } from "./exact-number.ts";
-import type { Expression, Span } from "./expression.ts";
+import type { Expression } from "./expression.ts";
 import { expressionWalk, operandsOf } from "./expression-walk.ts";
 import type { FormulaProblem } from "./formula-problem.ts";
 import { formulaProblem } from "./formula-problem.ts";
 import type { FormulaScope } from "./formula-scope.ts";
-import { functionsByName, groupFunctionsByName } from "./function-catalogue.ts";
+import { groupFunctionsByName } from "./function-catalogue.ts";
 import { nearestName } from "./nearest-name.ts";
 import { printExpression } from "./print-expression.ts";
-import type { Step, TypedExpression } from "./typed-expression.ts";
+import type { TypedExpression } from "./typed-expression.ts";
 import type { ValueType } from "./value-type.ts";
 import { plainNumber, typeInWords } from "./value-type.ts";
 
@@ -22,58 +26,20 @@ export type CheckedExpression = {
   readonly problems: readonly FormulaProblem[];
 };
 
-/** What an operand is; null if it has a problem of its own. `literal`: its text and its step, for comparing with a grade. */
-type Operand = {
-  readonly type: ValueType | null;
-  readonly span: Span;
-  readonly literal?: { readonly text: string; readonly step: number };
-};
-
 /** Largest exponent with which a unit can be written. */
 const SHOWN_EXPONENT = 9;
 
-type Work = {
-  readonly scope: FormulaScope;
-  readonly steps: Step[];
-  readonly stack: Operand[];
-  readonly problems: FormulaProblem[];
-  readonly columns: Set<string>;
-  readonly values: Set<string>;
-};
-
-const unknown = (node: Span): Operand => ({ type: null, span: node });
-
-/** Pushes an operand with the steps that make it. */
-function push(work: Work, node: Span, type: ValueType | null, ...steps: readonly Step[]): void {
-  work.steps.push(...steps);
-  if (type?.kind === "quantity" && isTooHigh(type.dimension, limits.unitExponent.value)) {
-    work.problems.push(
-      formulaProblem(node, "limit", {
-        what: limits.unitExponent.words,
-        limit: String(limits.unitExponent.value),
-        found: "higher",
-      }),
-    );
-    work.stack.push(unknown(node));
-  } else work.stack.push({ type, span: node });
-}
-
-function fail(work: Work, node: Span, ...problems: readonly FormulaProblem[]): void {
-  work.problems.push(...problems);
-  work.stack.push(unknown(node));
-}
-
-function checkNumber(work: Work, node: Extract<Expression, { kind: "number" }>) {
+function checkNumber(work: CheckWork, node: Extract<Expression, { kind: "number" }>) {
   const unit: Unit | null = node.unit === null ? null : unitFromText(node.unit);
   if (node.unit !== null && !unit)
-    return fail(work, node, formulaProblem(node.unitSpan ?? node, "unknown-unit", { unit: node.unit }));
+    return failOperand(work, node, formulaProblem(node.unitSpan ?? node, "unknown-unit", { unit: node.unit }));
   const exact = unit || node.uncertainty ? undefined : exactNumber(node.value);
   const value = unit ? toSi(node.value, unit) : node.value;
   const uncertainty = (node.uncertainty ?? 0) * (unit?.factor ?? 1);
   const type: ValueType = unit
     ? { kind: "quantity", dimension: unit.dimension, unit: unit.code }
     : { ...plainNumber, ...(exact ? { constant: exact } : {}) };
-  push(work, node, type, {
+  pushOperand(work, node, type, {
     does: "constant",
     value: Number.isFinite(value) ? value : Number.NaN,
     uncertainty,
@@ -81,19 +47,19 @@ function checkNumber(work: Work, node: Extract<Expression, { kind: "number" }>) 
   });
 }
 
-function checkName(work: Work, node: Extract<Expression, { kind: "name" }>) {
+function checkName(work: CheckWork, node: Extract<Expression, { kind: "name" }>) {
   const { columns, values, table } = work.scope;
   const column = columns.get(node.name);
   const value = values.get(node.name);
   if (column) {
     work.columns.add(node.name);
-    push(work, node, column, { does: "column", name: node.name });
+    pushOperand(work, node, column, { does: "column", name: node.name });
   } else if (value) {
     work.values.add(node.name);
-    push(work, node, value, { does: "value", name: node.name });
+    pushOperand(work, node, value, { does: "value", name: node.name });
   } else {
     const near = nearestName(node.name, [...columns.keys(), ...values.keys()]);
-    fail(
+    failOperand(
       work,
       node,
       table === null
@@ -103,135 +69,33 @@ function checkName(work: Work, node: Extract<Expression, { kind: "name" }>) {
   }
 }
 
-/** A text beside a grade is one of its levels: its step becomes the level's place. */
-function asLevel(work: Work, text: Operand, grade: ValueType): Operand {
-  if (grade.kind !== "grade" || text.type?.kind !== "text" || !text.literal) return text;
-  const plain = text.literal.text.trim();
-  const level = [plain, plain.split("/")[0] ?? plain]
-    .map((each) => grade.levels.indexOf(each))
-    .find((each) => each >= 0);
-  if (level === undefined) {
-    const near = nearestName(plain, grade.levels);
-    work.problems.push(
-      formulaProblem(
-        text.span,
-        "wrong-kind",
-        { found: `"${plain}"`, needed: `one of the grades ${grade.levels.join(", ")}` },
-        near,
-      ),
-    );
-    return unknown(text.span);
-  }
-  work.steps[text.literal.step] = { does: "constant", value: level, uncertainty: 0, source: "" };
-  return { type: grade, span: text.span };
-}
-
-function checkOperator(work: Work, node: Extract<Expression, { kind: "binary" }>, [first, second]: readonly Operand[]) {
-  if (!first?.type || !second?.type) return void work.stack.push(unknown(node));
-  const left = asLevel(work, first, second.type);
-  const right = asLevel(work, second, first.type);
-  if (!left.type || !right.type) return void work.stack.push(unknown(node));
-  const checked = checkBinary(node.operator, left.type, right.type);
-  if (checked.ok) return push(work, node, checked.type, ...checked.steps);
-  const at = checked.at === "operator" ? node.operatorSpan : checked.at === "left" ? left.span : right.span;
-  fail(work, node, { span: { from: at.from, to: at.to }, code: checked.code, facts: checked.facts });
-}
-
-function checkUnary(work: Work, node: Extract<Expression, { kind: "unary" }>, operand: Operand) {
+function checkUnary(work: CheckWork, node: Extract<Expression, { kind: "unary" }>, operand: Operand) {
   const type = operand.type;
-  if (!type) return void work.stack.push(unknown(node));
+  if (!type) return void work.stack.push(unknownOperand(node));
   if (node.operator === "not") {
     if (type.kind !== "yes-no")
-      return fail(
+      return failOperand(
         work,
         node,
         formulaProblem(operand.span, "wrong-kind", { found: typeInWords(type), needed: "a condition" }),
       );
-    return push(work, node, type, { does: "not" });
+    return pushOperand(work, node, type, { does: "not" });
   }
   if (type.kind !== "quantity")
-    return fail(
+    return failOperand(
       work,
       node,
       formulaProblem(operand.span, "wrong-kind", { found: typeInWords(type), needed: "a quantity" }),
     );
-  push(work, node, type.constant ? { ...type, constant: [-type.constant[0], type.constant[1]] } : type, {
+  pushOperand(work, node, type.constant ? { ...type, constant: [-type.constant[0], type.constant[1]] } : type, {
     does: "negate",
   });
 }
 
-function checkChoice(work: Work, node: Extract<Expression, { kind: "if" }>, [condition, yes, no]: readonly Operand[]) {
-  if (!condition?.type || !yes?.type || !no?.type) return void work.stack.push(unknown(node));
-  if (condition.type.kind !== "yes-no")
-    return fail(
-      work,
-      node,
-      formulaProblem(condition.span, "wrong-kind", { found: typeInWords(condition.type), needed: "a condition" }),
-    );
-  const type = yes.type.kind === "missing" ? no.type : yes.type;
-  const like = yes.type.kind === "missing" || no.type.kind === "missing" || checkBinary("=", yes.type, no.type).ok;
-  if (!like)
-    return fail(
-      work,
-      node,
-      formulaProblem(no.span, "wrong-dimension", {
-        left: typeInWords(yes.type),
-        right: typeInWords(no.type),
-        doing: "Choosing",
-      }),
-    );
-  push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, {
-    does: "choose",
-  });
-}
-
-function checkFunction(work: Work, node: Extract<Expression, { kind: "call" }>, operands: readonly Operand[]) {
-  const calls = functionsByName.get(node.name);
-  if (!calls)
-    return fail(
-      work,
-      node,
-      formulaProblem(
-        node.nameSpan,
-        "unknown-function",
-        { name: node.name },
-        nearestName(node.name, functionsByName.keys()),
-      ),
-    );
-  const count = wrongCount(node, calls);
-  if (count) return fail(work, node, count);
-  const [only] = operands;
-  if (calls.fromText) {
-    if (!only?.type) return void work.stack.push(unknown(node));
-    const value = only.literal ? calls.fromText(only.literal.text) : null;
-    const meaning = calls.arguments[0]?.meaning ?? "a text";
-    if (value === null || !only.literal)
-      return fail(
-        work,
-        node,
-        formulaProblem(only.span, "wrong-kind", {
-          found: only.literal ? `"${only.literal.text}"` : typeInWords(only.type),
-          needed: `${calls.arguments[0]?.name ?? "text"} (${meaning})`,
-        }),
-      );
-    work.steps[only.literal.step] = { does: "constant", value, uncertainty: 0, source: "" };
-    return push(work, node, { kind: "quantity", dimension: calls.dimension([]), unit: calls.unit });
-  }
-  const types = operands.map(({ type }) => type);
-  if (types.some((type) => type === null)) return void work.stack.push(unknown(node));
-  const result = checkCall(
-    node,
-    calls,
-    types.filter((type) => type !== null),
-  );
-  if ("kind" in result) push(work, node, result, { does: "call", calls, count: operands.length });
-  else fail(work, node, ...result);
-}
-
-function checkGroup(work: Work, node: Extract<Expression, { kind: "group" }>, depth: number) {
+function checkGroup(work: CheckWork, node: Extract<Expression, { kind: "group" }>, depth: number) {
   const calls = groupFunctionsByName.get(node.name);
   if (!calls)
-    return fail(
+    return failOperand(
       work,
       node,
       formulaProblem(
@@ -242,7 +106,7 @@ function checkGroup(work: Work, node: Extract<Expression, { kind: "group" }>, de
       ),
     );
   if (work.scope.table === null)
-    return fail(
+    return failOperand(
       work,
       node,
       formulaProblem(node.nameSpan, "wrong-kind", { found: "a single value", needed: "the columns of a table" }),
@@ -250,36 +114,41 @@ function checkGroup(work: Work, node: Extract<Expression, { kind: "group" }>, de
   const of = checkAt(node.of, work.scope, depth + 1);
   const by = node.by ? checkAt(node.by, work.scope, depth + 1) : null;
   const found = [...of.problems, ...(by?.problems ?? [])];
-  if (!of.typed || (by && !by.typed)) return fail(work, node, ...found);
+  if (!of.typed || (by && !by.typed)) return failOperand(work, node, ...found);
   if (calls.gives === "same" && of.typed.type.kind !== "quantity")
     found.push(formulaProblem(node.of, "wrong-kind", { found: typeInWords(of.typed.type), needed: "a quantity" }));
   if (node.by && by?.typed && (by.typed.type.kind === "quantity" || by.typed.type.kind === "missing"))
     found.push(formulaProblem(node.by, "wrong-kind", { found: typeInWords(by.typed.type), needed: "a label" }));
-  if (found.length > 0) return fail(work, node, ...found);
+  if (found.length > 0) return failOperand(work, node, ...found);
   for (const part of [of.typed, by?.typed]) {
     for (const name of part?.columns ?? []) work.columns.add(name);
     for (const name of part?.values ?? []) work.values.add(name);
   }
   const type = calls.gives === "number" ? plainNumber : of.typed.type;
-  push(work, node, type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type, {
-    does: "group",
-    calls,
-    of: of.typed,
-    by: by?.typed ?? null,
-    says: printExpression(node),
-  });
+  pushOperand(
+    work,
+    node,
+    type.kind === "quantity" ? { kind: "quantity", dimension: type.dimension, unit: type.unit } : type,
+    {
+      does: "group",
+      calls,
+      of: of.typed,
+      by: by?.typed ?? null,
+      says: printExpression(node),
+    },
+  );
 }
 
-function checkShown(work: Work, node: Extract<Expression, { kind: "in" }>, operand: Operand) {
+function checkShown(work: CheckWork, node: Extract<Expression, { kind: "in" }>, operand: Operand) {
   const unit = unitFromText(node.unit);
-  if (!unit) return fail(work, node, formulaProblem(node.unitSpan, "unknown-unit", { unit: node.unit }));
+  if (!unit) return failOperand(work, node, formulaProblem(node.unitSpan, "unknown-unit", { unit: node.unit }));
   const type = operand.type;
-  if (!type) return void work.stack.push(unknown(node));
+  if (!type) return void work.stack.push(unknownOperand(node));
   const wanted: ValueType = { kind: "quantity", dimension: unit.dimension, unit: unit.code };
   const moisture = type.kind === "quantity" && isPercent(type) && unit.code === "%MC";
   if (type.kind === "missing" || moisture || (type.kind === "quantity" && checkBinary("=", type, wanted).ok))
-    return push(work, node, wanted);
-  fail(
+    return pushOperand(work, node, wanted);
+  failOperand(
     work,
     node,
     formulaProblem(node.unitSpan, "wrong-dimension", {
@@ -292,9 +161,9 @@ function checkShown(work: Work, node: Extract<Expression, { kind: "in" }>, opera
 
 const isPercent = (type: ValueType): boolean => checkBinary("=", type, plainNumber).ok;
 
-function checkNode(work: Work, node: Expression, depth: number) {
+function checkNode(work: CheckWork, node: Expression, depth: number) {
   const operands = work.stack.splice(work.stack.length - operandsOf(node).length);
-  const [only = unknown(node)] = operands;
+  const [only = unknownOperand(node)] = operands;
   switch (node.kind) {
     case "number":
       return checkNumber(work, node);
@@ -306,15 +175,20 @@ function checkNode(work: Work, node: Expression, depth: number) {
     case "date": {
       const days = daysFromDate(node.value);
       if (Number.isNaN(days))
-        return fail(
+        return failOperand(
           work,
           node,
           formulaProblem(node, "syntax", { found: node.value, expected: "a day such as 2024-05-02" }),
         );
-      return push(work, node, { kind: "date" }, { does: "constant", value: days, uncertainty: 0, source: "" });
+      return pushOperand(work, node, { kind: "date" }, { does: "constant", value: days, uncertainty: 0, source: "" });
     }
     case "missing":
-      return push(work, node, { kind: "missing" }, { does: "constant", value: Number.NaN, uncertainty: 0, source: "" });
+      return pushOperand(
+        work,
+        node,
+        { kind: "missing" },
+        { does: "constant", value: Number.NaN, uncertainty: 0, source: "" },
+      );
     case "unary":
       return checkUnary(work, node, only);
     case "binary":
@@ -342,7 +216,7 @@ function checkAt(expression: Expression, scope: FormulaScope, depth: number): Ch
       problems: [formulaProblem(past.at, "limit", { what: limit.words, limit: String(limit.value), found: "more" })],
     };
   }
-  const work: Work = { scope, steps: [], stack: [], problems: [], columns: new Set(), values: new Set() };
+  const work: CheckWork = { scope, steps: [], stack: [], problems: [], columns: new Set(), values: new Set() };
   for (const { node, depth: at } of order) checkNode(work, node, at);
   const type = work.stack[0]?.type ?? null;
   if (work.problems.length > 0 || !type) return { typed: null, problems: work.problems };

@@ -30,7 +30,7 @@ export type { RankingInput } from "./ranking/answer-ranking.ts";
 export { answerRanking } from "./ranking/answer-ranking.ts";
 export { powerOfT, recordsNeeded } from "./records-needed.ts";
 export { refused } from "./refused.ts";
-export { answerRelation, slopeEstimate } from "./relation/answer-relation.ts";
+export { answerRelation } from "./relation/answer-relation.ts";
 export { moreInWords } from "./relation/more-in-words.ts";
 export type { RelationInput } from "./relation/relation-input.ts";
 export type { SharedClusters } from "./relation/shared-clusters.ts";

@@ -9,78 +9,21 @@ import { ordinaryLeastSquares } from "../methods/ordinary-least-squares.ts";
 import { powerLaw } from "../methods/power-law.ts";
 import { slopesWithinGroups } from "../methods/slopes-within-groups.ts";
 import { refused } from "../refused.ts";
-import { carryingPiece } from "./carrying-piece.ts";
-import { flattenedSlope } from "./flattened-slope.ts";
+import { answerWithoutLine } from "./answer-without-line.ts";
+import { correctedSlopes } from "./corrected-slopes.ts";
 import { groupsBehindSlopes } from "./groups-behind-slope.ts";
-import { relationByMethod } from "./relation-by-method.ts";
+import { influenceFound } from "./influence-found.ts";
 import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
-import { MOST_GROUPS, relationDesign } from "./relation-design.ts";
+import { relationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { groupSentence, relationSentence } from "./relation-sentence.ts";
 import { shapeChecks } from "./shape-checks.ts";
 import { sharedClusters } from "./shared-clusters.ts";
-import { slopeWithout } from "./slope-clause.ts";
+import { slopeEstimate } from "./slope-estimate.ts";
 import type { SlopeInterval } from "./slope-interval.ts";
 import { halfWidth, slopeInterval } from "./slope-interval.ts";
 import { spreadCheck } from "./spread-check.ts";
-
-const METHODS = ["ols", "ols-multiple", "robust-se", "cluster-robust", "ancova", "power-law"];
-const ALONE = ["theil-sen", "deming", "york", "pearson", "spearman", "kendall"];
-const LEAST_SHARE = 0.02;
-
-/** What stands in the way of any fit, as a refusal. */
-function lacking(input: RelationInput, design: RelationDesign): Finding | null {
-  const have = design.sample.rows.length;
-  if (input.by !== null && !METHODS.includes(input.by)) {
-    if (!ALONE.includes(input.by))
-      return refused("out-of-domain", {
-        name: input.by,
-        needed: `one of the methods ${[...METHODS, ...ALONE].join(", ")}`,
-      });
-    if (have > 0) return relationByMethod(input, design, input.by);
-  }
-  if (have === 0) return refused("no-records", { table: input.table.name });
-  if (design.tooManyGroups)
-    return refused("out-of-domain", {
-      name: columnInWords(design.tooManyGroups),
-      needed: `a label with at most ${MOST_GROUPS} groups`,
-    });
-  if (design.groups && design.groups.names.length < 2)
-    return refused("one-group", {
-      column: columnInWords(design.groups.column),
-      group: design.groups.names[0] ?? "none",
-    });
-  const need = Math.max(3, design.columns.length + 1);
-  if (have < need) return refused("too-few-records", { have, need });
-  for (const [at, x] of design.x.entries())
-    if (x.every((value) => value === x[0]))
-      return refused("no-spread", { column: columnInWords(input.x[at] ?? input.y) });
-  if (design.y.every((value) => value === design.y[0])) return refused("no-spread", { column: columnInWords(input.y) });
-  return null;
-}
-
-/** An estimate of a slope in its shown unit. */
-export function slopeEstimate(
-  name: string,
-  value: number,
-  half: number,
-  standardError: number,
-  degreesOfFreedom: number,
-  shown: { factor: number; unit: string },
-): Estimate {
-  const by = shown.factor;
-  return {
-    name,
-    value: value * by,
-    low: (value - half) * by,
-    high: (value + half) * by,
-    level: 0.95,
-    unit: shown.unit,
-    standardError: standardError * by,
-    degreesOfFreedom,
-  };
-}
 
 const slopeName = (input: RelationInput, at: number): string =>
   `${input.powerLaw ? "exponent" : "slope"} of ${columnInWords(input.y)} on ${columnInWords(input.x[at] ?? input.y)}`;
@@ -127,85 +70,14 @@ function groupSlopes(input: RelationInput, design: RelationDesign): readonly { g
   });
 }
 
-/** The slope made steeper by what measurement error flattens: b / (1 - share), its error by the same factor, to first order. Source: Fuller (1987), section 1.2. */
-function correctedSlopes(
-  input: RelationInput,
-  design: RelationDesign,
-  slopes: readonly Estimate[],
-): { estimates: Estimate[]; checks: Check[]; cautions: Caution[] } {
-  const found = { estimates: [] as Estimate[], checks: [] as Check[], cautions: [] as Caution[] };
-  for (const [at, x] of input.x.entries()) {
-    const flattened = flattenedSlope(x, design, at, input.powerLaw);
-    const slope = slopes[at];
-    if (!flattened || !slope) continue;
-    const share = `${Number((100 * Math.min(1, flattened.share)).toPrecision(2))} %`;
-    const passed = flattened.share < LEAST_SHARE;
-    found.checks.push({
-      id: "measurement-error",
-      name: `measurement error of ${columnInWords(x)}`,
-      value: flattened.share,
-      limit: LEAST_SHARE,
-      passed,
-      sentence: passed
-        ? `Measurement error of ${columnInWords(x)} is too small to matter.`
-        : `Measurement error makes up ${share} of the spread of ${columnInWords(x)}.`,
-    });
-    if (passed) continue;
-    found.cautions.push({ code: "measurement-error-flattens", facts: { column: columnInWords(x), share } });
-    const by = 1 / (1 - flattened.share);
-    if (flattened.share < 0.8)
-      found.estimates.push({
-        ...slope,
-        name: `${slope.name}, corrected for measurement error`,
-        value: slope.value * by,
-        low: slope.low * by,
-        high: slope.high * by,
-        ...(slope.standardError === undefined ? {} : { standardError: slope.standardError * by }),
-      });
-  }
-  return found;
-}
-
-function influenceFound(
-  input: RelationInput,
-  design: RelationDesign,
-  fit: LinearFit,
-): { checks: Check[]; cautions: Caution[] } {
-  const place = design.slopes[0] ?? 0;
-  const carrying = carryingPiece(fit, design.y, place);
-  const piece = carrying ? design.sample.rows[carrying.at]?.piece : undefined;
-  const shown = design.shown[0];
-  if (!carrying || piece === undefined || !shown) return { checks: [], cautions: [] };
-  const without = slopeWithout(
-    slopeEstimate(
-      "without",
-      carrying.value,
-      carrying.high - carrying.value,
-      carrying.standardError,
-      fit.degreesOfFreedom - 1,
-      shown,
-    ),
-  ).replace("the slope", input.powerLaw ? "the exponent" : "the slope");
-  const passed = !carrying.turns && Math.abs(carrying.dfbetas) <= 1;
-  const check: Check = {
-    id: "influence",
-    name: "one piece carries it",
-    value: Math.abs(carrying.dfbetas),
-    limit: 1,
-    passed,
-    sentence: `Without ${piece}, ${without}.`,
-  };
-  return { checks: [check], cautions: passed ? [] : [{ code: "one-piece-carries-it", facts: { piece, without } }] };
-}
-
 /**
  * The answer to `Y against X`: slopes with intervals, and every check that could make them mislead (within before across, one piece, pieces
  * of one tree, measurement error, shared ancestors, bends, uneven scatter). Refuses where the records cannot carry a line.
  */
 export function answerRelation(input: RelationInput): Finding {
   const design = relationDesign(input);
-  const lack = lacking(input, design);
-  if (lack) return lack;
+  const other = answerWithoutLine(input, design);
+  if (other) return other;
   const fit = linearFit(design.columns, design.y);
   if (fit.rank < design.columns.length) {
     const which = fit.dependent.map((place) => design.slopes.indexOf(place)).filter((at) => at >= 0);

@@ -9,9 +9,9 @@ const reference = JSON.parse(readFileSync("tests/reference/stats/cases/proportio
 it.each(Object.keys(reference.expected))("gives %s of eight hold rates as R does", (field) => {
   const run = proportionInterval.run({ ...reference.data, level: 0.95 });
   const got = run.ok ? (run.value as Record<string, number[]>)[field]! : [];
-  (reference.expected[field].value as number[]).forEach((value, i) =>
-    closeTo(got[i]!, value, 1e-9, { scale: Math.max(value, 0.01) }),
-  );
+  (reference.expected[field].value as number[]).forEach((value, i) => {
+    closeTo(got[i]!, value, 1e-9, { scale: Math.max(value, 0.01) });
+  });
   expect(got).toHaveLength(8);
 });
 

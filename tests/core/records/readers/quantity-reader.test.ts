@@ -82,7 +82,7 @@ it("reads pounds and ounces, degrees and minutes", () => {
 it("reads uncertainties", () => {
   expect(readingOf("(2.31 ± 0.02) mm")).toEqual({ value: 2.31, unit: "mm", uncertainty: 0.02 });
   expect(readingOf("2.310(12)")).toEqual({ value: 2.31, unit: "mm", uncertainty: 0.012 });
-  expect(readingOf("410 ± 2 %").uncertainty).toBe(8.2);
+  expect(readingOf("410 ± 2 %")).toMatchObject({ uncertainty: 8.2 });
   expect(readingOf("12 ± 1 %", "%")).toEqual({ value: 12, unit: "%", uncertainty: 1 });
 });
 
