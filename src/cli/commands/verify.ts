@@ -20,7 +20,10 @@ export const verify: Command = {
       compute: recomputed(surface.version),
       version: surface.version,
       ...(tools
-        ? { rebuild: async (copy) => (await copyFromEmbedded(copy, copyLooks(tools), tools.digest)).html }
+        ? {
+            rebuild: async (copy, result) =>
+              (await copyFromEmbedded(copy, result, copyLooks(tools), tools.digest)).html,
+          }
         : {}),
     });
     const remarks = notes.map((note) => note.sentence);

@@ -1,5 +1,6 @@
 // What changed between two dated copies: in the words of the notebook, the records and the answers.
 import { differenceBetween } from "./difference-between.ts";
+import { cellsFromEmbedded } from "./embedded-cells.ts";
 import type { EmbeddedCopy, EmbeddedTable } from "./embedded-copy.ts";
 
 export type CopyChange = {
@@ -52,13 +53,15 @@ function entryChanges(before: EmbeddedCopy, after: EmbeddedCopy): readonly CopyC
   });
 }
 
-const byPiece = (table: EmbeddedTable) =>
-  new Map(
+function byPiece(table: EmbeddedTable) {
+  const columns = table.cells.map((each) => [each.column, cellsFromEmbedded(each)] as const);
+  return new Map(
     table.rows.map((row, index) => [
       row.piece,
-      Object.fromEntries(table.cells.map((column) => [column.column, column.cells[index]?.raw ?? null])),
+      Object.fromEntries(columns.map(([name, cells]) => [name, cells[index]?.raw ?? null])),
     ]),
   );
+}
 
 function recordChanges(before: EmbeddedCopy, after: EmbeddedCopy): readonly CopyChange[] {
   const [old, now] = [named(before.tables), named(after.tables)];

@@ -1,10 +1,12 @@
 // The page of a dated copy as text. It reads without script; script only turns the dials.
 import type { Drawing, Picture, View } from "../../core/base/index.ts";
+import type { EntryResult, NotebookResult } from "../engine/index.ts";
 import { canonicalJson } from "./canonical-json.ts";
 import type { Digest } from "./copy-digest.ts";
 import { BLANK_DIGEST, base64FromHex, DIGEST_MARK } from "./copy-digest.ts";
 import type { EmbeddedCopy } from "./embedded-copy.ts";
 import { htmlText, jsonForScript } from "./html-text.ts";
+import { pictureInView } from "./picture-in-view.ts";
 
 /** How the parts of a copy become markup. Each returns markup that is safe as it stands. */
 export type CopyLooks = {
@@ -16,21 +18,16 @@ export type CopyLooks = {
   readonly readerStyle: string;
 };
 
-const pictureIn = (view: View): Picture | undefined => {
-  if (view.kind === "picture") return view.picture;
-  return view.kind === "answer" && view.finding.kind !== "refused" ? view.finding.picture : undefined;
-};
-
-function entryHtml(entry: EmbeddedCopy["result"]["entries"][number] | undefined, looks: CopyLooks): string {
+function entryHtml(entry: EntryResult | undefined, looks: CopyLooks): string {
   if (!entry) return "";
-  const picture = pictureIn(entry.view);
+  const picture = pictureInView(entry.view);
   const asked = `<aside class="asked"><h2>${htmlText(entry.name)}</h2><pre>${htmlText(entry.asked)}</pre></aside>`;
   const answer = `<div class="answered">${looks.renderView(entry.view, picture ? looks.drawPicture(picture) : null)}</div>`;
   return `<section class="entry" data-kind="${htmlText(entry.kind)}" data-entry="${htmlText(entry.name)}">\n${answer}\n${asked}\n</section>`;
 }
 
 /** Entries stand in the order of their parts; names alone do not tell `records tops` from `columns tops`. */
-function partsHtml({ result }: EmbeddedCopy, looks: CopyLooks): string {
+function partsHtml(result: NotebookResult, looks: CopyLooks): string {
   const entries = result.entries.values();
   return result.parts
     .map((part) =>
@@ -56,8 +53,13 @@ function checkedReader(looks: CopyLooks): { readonly script: string; readonly st
   return { script, style };
 }
 
-/** The whole file, with the digest's place blank. The policy allows the two hashes and nothing else, and stands first in the head. */
-export async function copyHtml(copy: EmbeddedCopy, looks: CopyLooks, digest: Digest): Promise<string> {
+/** The whole file from its data and the result that they give, with the digest's place blank. The policy allows the two hashes and nothing else, and stands first in the head. */
+export async function copyHtml(
+  copy: EmbeddedCopy,
+  result: NotebookResult,
+  looks: CopyLooks,
+  digest: Digest,
+): Promise<string> {
   const { script, style } = checkedReader(looks);
   const hash = async (text: string) => `'sha256-${base64FromHex(await digest(new TextEncoder().encode(text)))}'`;
   const policy = `default-src 'none'; script-src ${script === "" ? "'none'" : await hash(script)}; style-src ${style === "" ? "'none'" : await hash(style)}; img-src data:; connect-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'`;
@@ -79,7 +81,7 @@ export async function copyHtml(copy: EmbeddedCopy, looks: CopyLooks, digest: Dig
     "</head>",
     '<body class="dated-copy">',
     `<header><p class="dated">Dated copy of ${htmlText(copy.date)}, made by Thumbrule ${htmlText(copy.version)}.${held}</p>\n<h1>${title}</h1></header>`,
-    `<main id="copy">\n${partsHtml(copy, looks)}\n</main>`,
+    `<main id="copy">\n${partsHtml(result, looks)}\n</main>`,
     "<footer><p>To check this copy: <code>thumbrule verify</code> computes every number again from the records inside, and finds any changed byte. It does not show who made the copy, nor that the records are true.</p></footer>",
     `<script type="application/json" id="thumbrule-data">${jsonForScript(canonicalJson(copy))}</script>`,
     ...(script === "" ? [] : [`<script type="module">${script}</script>`]),

@@ -2,6 +2,7 @@
 import type { Drawing, View } from "../../core/base/index.ts";
 import type { ColumnTable } from "../../core/columns/index.ts";
 import type { NotebookResult } from "../engine/index.ts";
+import { notebookOutline } from "../language/index.ts";
 import type { Digest } from "./copy-digest.ts";
 import type { WrittenCopy } from "./copy-from-embedded.ts";
 import { copyFromEmbedded } from "./copy-from-embedded.ts";
@@ -12,6 +13,7 @@ import { pictureDrawing } from "./draw-picture.ts";
 import type { EmbeddedCopy } from "./embedded-copy.ts";
 import { embeddedTable } from "./embedded-table.ts";
 import { proseHtml } from "./prose-html.ts";
+import { statedResult } from "./stated-result.ts";
 import { withheldColumns } from "./withheld-columns.ts";
 
 export type DatedCopyInput = {
@@ -75,18 +77,21 @@ export async function datedCopy(input: DatedCopyInput): Promise<Sharing> {
     without: input.without,
   });
   if (kept.problems.length > 0) return { copy: null, problems: kept.problems, warnings: kept.warnings };
+  const given = placeless(input.result);
+  const { frontMatter: _frontMatter, ...outline } = notebookOutline(kept.notebookText, given.notebook);
   const draft: EmbeddedCopy = {
     format: "thumbrule-dated-copy",
     formatVersion: 1,
     date: input.date,
     version: input.version,
     notebookText: kept.notebookText,
+    outline,
     dials: [...(input.dials ?? [])].map(([name, value]) => ({ name, value })),
     withheld: kept.withheld,
     tables: [...kept.tables.values()].map(embeddedTable),
-    result: placeless(input.result),
+    result: statedResult(given),
   };
-  const recomputed = input.compute ? placeless(await input.compute(draft)) : kept.withheld === 0 ? draft.result : null;
+  const recomputed = input.compute ? placeless(await input.compute(draft)) : kept.withheld === 0 ? given : null;
   if (recomputed === null)
     return {
       copy: null,
@@ -94,7 +99,12 @@ export async function datedCopy(input: DatedCopyInput): Promise<Sharing> {
       warnings: [],
     };
   return {
-    copy: await copyFromEmbedded({ ...draft, result: recomputed }, copyLooks(input), input.digest),
+    copy: await copyFromEmbedded(
+      { ...draft, result: statedResult(recomputed) },
+      recomputed,
+      copyLooks(input),
+      input.digest,
+    ),
     problems: [],
     warnings: kept.warnings,
   };

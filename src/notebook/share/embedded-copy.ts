@@ -1,8 +1,10 @@
 // The data inside a dated copy, as its schema describes it. Plain JSON.
-import type { RowRef, TraceCell } from "../../core/base/index.ts";
+import type { RowRef } from "../../core/base/index.ts";
 import type { ColumnOrigin } from "../../core/columns/index.ts";
 import type { Dimension } from "../../core/units/index.ts";
-import type { NotebookResult } from "../engine/index.ts";
+import type { NotebookOutline } from "../language/index.ts";
+import type { EmbeddedCells } from "./embedded-cells.ts";
+import type { StatedResult } from "./stated-result.ts";
 
 type EmbeddedParts = {
   readonly name: string;
@@ -42,7 +44,7 @@ export type EmbeddedTable = {
   readonly notes: readonly string[];
   readonly columns: readonly EmbeddedColumn[];
   /** Raw cells by column, one a row, so that a number in the copy can be traced; null where a row has none. */
-  readonly cells: readonly { readonly column: string; readonly cells: readonly (TraceCell | null)[] }[];
+  readonly cells: readonly EmbeddedCells[];
 };
 
 export type EmbeddedCopy = {
@@ -51,10 +53,12 @@ export type EmbeddedCopy = {
   readonly date: string;
   readonly version: string;
   readonly notebookText: string;
+  /** Where the parts of the text stand, so that the copy reads it without Markdown or YAML. */
+  readonly outline: NotebookOutline;
   /** Positions of the dials, in SI. */
   readonly dials: readonly { readonly name: string; readonly value: number }[];
   /** How many columns were held back; their names are not here. */
   readonly withheld: number;
   readonly tables: readonly EmbeddedTable[];
-  readonly result: NotebookResult;
+  readonly result: StatedResult;
 };

@@ -1,6 +1,7 @@
 // Record tables on their way into a dated copy and out again: the joined columns, without what formulas compute.
 import type { RowRef, TraceCell } from "../../core/base/index.ts";
 import type { Column, ColumnTable } from "../../core/columns/index.ts";
+import { cellsFromEmbedded, embeddedCells } from "./embedded-cells.ts";
 import type { EmbeddedColumn, EmbeddedTable } from "./embedded-copy.ts";
 
 const withNulls = (values: Float64Array): readonly (number | null)[] =>
@@ -49,16 +50,20 @@ export function embeddedTable(table: ColumnTable): EmbeddedTable {
     finished: table.finished ?? null,
     notes: table.notes,
     columns: measured.map((column) => (embedded[column.kind] as (column: Column) => EmbeddedColumn)(column)),
-    cells: measured.map((column) => ({
-      column: column.name,
-      cells: table.rows.map((_, index) => table.cellAt(column.name, index)),
-    })),
+    cells: measured.map(({ name }) =>
+      embeddedCells(
+        name,
+        table.rows.map((_, index) => table.cellAt(name, index)),
+      ),
+    ),
   };
 }
 
 /** The table back from a copy. Every row still knows its raw cells. */
 export function columnTableFromEmbedded(table: EmbeddedTable): ColumnTable {
-  const cells = new Map<string, readonly (TraceCell | null)[]>(table.cells.map((entry) => [entry.column, entry.cells]));
+  const cells = new Map<string, readonly (TraceCell | null)[]>(
+    table.cells.map((each) => [each.column, cellsFromEmbedded(each)]),
+  );
   return {
     name: table.name,
     rowCount: table.rows.length,

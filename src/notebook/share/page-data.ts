@@ -3,6 +3,7 @@
 import type { Drawing, Picture, ProseNode } from "../../core/base/index.ts";
 import type { NotebookResult } from "../engine/index.ts";
 import { markdownTree, notebookFromText } from "../language/index.ts";
+import { pictureInView } from "./picture-in-view.ts";
 import type { MarkdownNode } from "./prose-nodes.ts";
 import { proseNodes } from "./prose-nodes.ts";
 
@@ -30,13 +31,7 @@ export type PageInput = Omit<PageData, "parts"> & { readonly draw: (picture: Pic
 /** The page's data for a result. `draw` makes a picture into data. */
 export function pageData({ file, text, digest, result, draw }: PageInput): PageData {
   // By place: names alone do not tell `records tops` from `columns tops`.
-  const pictures = result.entries.map(({ view }): Picture | undefined =>
-    view.kind === "picture"
-      ? view.picture
-      : view.kind === "answer" && view.finding.kind !== "refused"
-        ? view.finding.picture
-        : undefined,
-  );
+  const pictures = result.entries.map(({ view }) => pictureInView(view));
   let at = 0;
   const parts = notebookFromText(text, file).parts.map((part): PagePart => {
     if (part.is === "prose")

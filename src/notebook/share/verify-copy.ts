@@ -1,5 +1,6 @@
 // Verifies a dated copy: no byte has changed, and its own records give its numbers. Only our code runs, none out of the file.
 import type { NotebookResult } from "../engine/index.ts";
+import { notebookOutline } from "../language/index.ts";
 import type { Digest } from "./copy-digest.ts";
 import { copyDigest, DIGEST_MARK } from "./copy-digest.ts";
 import { copyFromBytes } from "./copy-from-bytes.ts";
@@ -7,6 +8,7 @@ import type { CopyProblem } from "./copy-problems.ts";
 import { copyProblem, notShown } from "./copy-problems.ts";
 import { differenceBetween } from "./difference-between.ts";
 import type { EmbeddedCopy } from "./embedded-copy.ts";
+import { type StatedResult, statedResult } from "./stated-result.ts";
 
 export type VerifyTools = {
   readonly digest: Digest;
@@ -14,8 +16,8 @@ export type VerifyTools = {
   readonly compute: (copy: EmbeddedCopy) => Promise<NotebookResult>;
   /** This program's version. */
   readonly version?: string;
-  /** Writes the copy's file again from its data; where versions agree it must come out byte for byte. */
-  readonly rebuild?: (copy: EmbeddedCopy) => Promise<string>;
+  /** Writes the copy's file again from its data and what they gave; where versions agree it must come out byte for byte. */
+  readonly rebuild?: (copy: EmbeddedCopy, result: NotebookResult) => Promise<string>;
 };
 
 export type Verification = {
@@ -32,7 +34,7 @@ const MOST_LISTED = 50;
 /** Different engines may differ in the last bits of a logarithm; a changed figure differs by far more. */
 const RELATIVE = 1e-9;
 
-function differences(stated: NotebookResult, recomputed: NotebookResult, texts: boolean): readonly CopyProblem[] {
+function differences(stated: StatedResult, recomputed: StatedResult, texts: boolean): readonly CopyProblem[] {
   const entries = stated.entries.flatMap((entry, at) =>
     differenceBetween(entry, recomputed.entries[at], { relative: RELATIVE, texts }).map((difference) =>
       copyProblem("different", {
@@ -73,17 +75,40 @@ function firstDifferentLine(made: string, rebuilt: string): number {
   );
 }
 
-async function recompute(copy: EmbeddedCopy, tools: VerifyTools, same: boolean): Promise<readonly CopyProblem[]> {
+/** The outline only spares the copy a Markdown reader; it must be the one that its text has. */
+function outlineDifferences({ notebookText, result, outline }: EmbeddedCopy): readonly CopyProblem[] {
+  const { frontMatter: _frontMatter, ...own } = notebookOutline(notebookText, result.notebook);
+  return differenceBetween(outline, own, { relative: 0, texts: true }).map(({ at, before, after }) =>
+    copyProblem("different", {
+      entry: "the notebook",
+      what: `outline.${at}`,
+      stated: before,
+      recomputed: after,
+    }),
+  );
+}
+
+type Recomputed = { readonly result: NotebookResult | null; readonly problems: readonly CopyProblem[] };
+
+async function recompute(copy: EmbeddedCopy, tools: VerifyTools, same: boolean): Promise<Recomputed> {
   try {
-    return differences(copy.result, await tools.compute(copy), same);
+    const result = await tools.compute(copy);
+    const found = differences(copy.result, statedResult(result), same);
+    return { result, problems: same ? [...found, ...outlineDifferences(copy)].slice(0, MOST_LISTED) : found };
   } catch (failure) {
-    return [copyProblem("cannot-recompute", { reason: failure instanceof Error ? failure.message : "unknown" })];
+    const reason = failure instanceof Error ? failure.message : "unknown";
+    return { result: null, problems: [copyProblem("cannot-recompute", { reason })] };
   }
 }
 
-async function rebuildProblems(text: string, copy: EmbeddedCopy, tools: VerifyTools): Promise<readonly CopyProblem[]> {
-  if (!tools.rebuild) return [];
-  const rebuilt = await tools.rebuild(copy);
+async function rebuildProblems(
+  text: string,
+  copy: EmbeddedCopy,
+  result: NotebookResult | null,
+  tools: VerifyTools,
+): Promise<readonly CopyProblem[]> {
+  if (!tools.rebuild || result === null) return [];
+  const rebuilt = await tools.rebuild(copy, result);
   return rebuilt === text ? [] : [copyProblem("differs-from-rebuilt", { line: firstDifferentLine(text, rebuilt) })];
 }
 
@@ -108,11 +133,14 @@ export async function verifyCopy(bytes: Uint8Array, tools: VerifyTools): Promise
   const copy = read.copy;
   const same = tools.version === undefined || tools.version === copy.version;
   const notes = same ? [] : [copyProblem("other-version", { made: copy.version, here: tools.version ?? "" })];
+  const recomputed = await recompute(copy, tools, same);
   const problems = [
     ...(found === null ? [copyProblem("not-a-copy", {})] : changed ? [copyProblem("changed", {})] : []),
-    ...(await recompute(copy, tools, same)),
+    ...recomputed.problems,
   ];
   const rebuilt =
-    same && problems.length === 0 ? await rebuildProblems(new TextDecoder().decode(bytes), copy, tools) : [];
+    same && problems.length === 0
+      ? await rebuildProblems(new TextDecoder().decode(bytes), copy, recomputed.result, tools)
+      : [];
   return answer([...problems, ...rebuilt], copy, notes);
 }

@@ -11,7 +11,7 @@ it("finds nothing between a copy and itself", () => {
 });
 
 it("names the record and the column of a changed cell", () => {
-  expect(compareCopies(smallCopy(), changed('"raw":"2.38"', '"raw":"2.83"')).changes).toEqual([
+  expect(compareCopies(smallCopy(), changed('[2,"2.38"', '[2,"2.83"')).changes).toEqual([
     { entry: "tops", what: "thickness of T-2", before: '"2.38"', after: '"2.83"' },
   ]);
 });

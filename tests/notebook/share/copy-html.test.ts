@@ -2,11 +2,11 @@ import { parseHTML } from "linkedom";
 import { expect, it } from "vitest";
 import { copyFromEmbedded } from "../../../src/notebook/share/copy-from-embedded.ts";
 import { htmlText } from "../../../src/notebook/share/html-text.ts";
-import { digest, looks, smallCopy } from "./small-copy.ts";
+import { digest, looks, smallCopy, smallResult } from "./small-copy.ts";
 
 const hostile = `</script><script>alert(1)</script><img src=x onerror=alert(1)>"><svg onload='alert(1)'></title></style>--><!--]]>&quot;\u2028\u0000\u202e$&javascript:alert(1)`;
-const plain = (await copyFromEmbedded(smallCopy(), looks, digest)).html;
-const attacked = (await copyFromEmbedded(smallCopy(hostile), looks, digest)).html;
+const plain = (await copyFromEmbedded(smallCopy(), smallResult(), looks, digest)).html;
+const attacked = (await copyFromEmbedded(smallCopy(hostile), smallResult(hostile), looks, digest)).html;
 
 /** Names of all elements, in order. */
 const elements = (html: string) =>
@@ -44,18 +44,23 @@ it("hashes the reader's script as it stands in the file", async () => {
 
 it("keeps a script that speaks of script elements and comments inside its own element", async () => {
   const tricky = { ...looks, readerScript: 'const a = "</script><!--"; //# sourceMappingURL=x.js.map\n"$&";' };
-  const { html } = await copyFromEmbedded(smallCopy(), tricky, digest);
+  const { html } = await copyFromEmbedded(smallCopy(), smallResult(), tricky, digest);
   expect(elements(html)).toEqual(elements(plain));
 });
 
 it("refuses a style that reaches outside", async () => {
   await expect(
-    copyFromEmbedded(smallCopy(), { ...looks, readerStyle: "p{background:url(http://a/b.png)}" }, digest),
+    copyFromEmbedded(
+      smallCopy(),
+      smallResult(),
+      { ...looks, readerStyle: "p{background:url(http://a/b.png)}" },
+      digest,
+    ),
   ).rejects.toThrow(RangeError);
 });
 
 it("is the same bytes twice", async () => {
-  expect((await copyFromEmbedded(smallCopy(hostile), looks, digest)).html).toBe(attacked);
+  expect((await copyFromEmbedded(smallCopy(hostile), smallResult(hostile), looks, digest)).html).toBe(attacked);
 });
 
 it("reads without script: the sentence, the picture and the date stand in the page", () => {

@@ -5,6 +5,7 @@ import { copyFromEmbedded } from "../../../src/notebook/share/copy-from-embedded
 import { copyLooks, type DatedCopyInput, datedCopy } from "../../../src/notebook/share/dated-copy.ts";
 import type { EmbeddedCopy } from "../../../src/notebook/share/embedded-copy.ts";
 import { columnTableFromEmbedded } from "../../../src/notebook/share/embedded-table.ts";
+import { statedResult } from "../../../src/notebook/share/stated-result.ts";
 import { verifyCopy } from "../../../src/notebook/share/verify-copy.ts";
 import { digest, document, looks } from "./small-copy.ts";
 
@@ -85,8 +86,8 @@ const tools = {
   digest,
   compute,
   version: "0.1.0",
-  rebuild: async (copy: EmbeddedCopy) =>
-    (await copyFromEmbedded(copy, copyLooks({ readerScript, readerStyle, renderView, document }), digest)).html,
+  rebuild: async (copy: EmbeddedCopy, result: NotebookResult) =>
+    (await copyFromEmbedded(copy, result, copyLooks({ readerScript, readerStyle, renderView, document }), digest)).html,
 };
 
 it("makes a copy that verifies from its own bytes, with the answers in it", async () => {
@@ -103,9 +104,7 @@ it("makes a copy that verifies from its own bytes, with the answers in it", asyn
 it("answers in the copy what the notebook answered", async () => {
   const { copy } = await shared();
   const { result } = await computed(notebookText, "tops.md");
-  const findings = (from: NotebookResult | undefined) =>
-    JSON.stringify(from?.entries.map((entry) => entry.finding ?? null));
-  expect(findings(copy?.embedded.result)).toBe(findings(result));
+  expect(copy?.embedded.result.entries).toEqual(statedResult(result).entries);
 });
 
 it("makes the same bytes twice, from another folder too", async () => {

@@ -8,7 +8,7 @@ it("gives a table back from a copy as it went in, gaps and raw cells too", () =>
   const restored = columnTableFromEmbedded(JSON.parse(JSON.stringify(table)));
   expect(embeddedTable(restored)).toEqual({
     ...table,
-    cells: [...table.cells, { column: "species", cells: [null, null, null] }],
+    cells: [...table.cells, { column: "species", file: "", table: "", col: 0, cells: [null, null, null] }],
   });
   expect(restored.cellAt("thickness", 0)?.raw).toBe("2.71 é");
   expect(restored.cellAt("thickness", 2)).toBeNull();

@@ -3,11 +3,13 @@ import { createHash } from "node:crypto";
 import { parseHTML } from "linkedom";
 import type { Picture, RowRef } from "../../../src/core/base/index.ts";
 import type { NotebookResult } from "../../../src/notebook/engine/entry-result.ts";
+import { notebookOutline } from "../../../src/notebook/language/index.ts";
 import type { CopyLooks } from "../../../src/notebook/share/copy-html.ts";
 import { pictureDrawing } from "../../../src/notebook/share/draw-picture.ts";
 import type { EmbeddedCopy } from "../../../src/notebook/share/embedded-copy.ts";
 import { htmlText } from "../../../src/notebook/share/html-text.ts";
 import { markupOfDrawing } from "../../../src/notebook/share/markup-of-drawing.ts";
+import { statedResult } from "../../../src/notebook/share/stated-result.ts";
 
 export const digest = async (bytes: Uint8Array): Promise<string> => createHash("sha256").update(bytes).digest("hex");
 export const document = parseHTML("<html><body></body></html>").document as unknown as Document;
@@ -43,7 +45,7 @@ export function picture(text: string): Picture {
   };
 }
 
-function result(text: string): NotebookResult {
+export function smallResult(text = ""): NotebookResult {
   const used = [row(1, `T-1 ${text}`), row(2, "T-2"), row(3, "T-3")];
   const finding = {
     kind: "relation",
@@ -96,22 +98,18 @@ function result(text: string): NotebookResult {
   };
 }
 
+const smallText = (text: string) => `Some prose. ${text}\n`;
+
 export function smallCopy(text = ""): EmbeddedCopy {
-  const cell = (n: number, raw: string) => ({
-    file: "records/tops.csv",
-    table: "tops",
-    row: n,
-    col: 2,
-    column: "thickness",
-    raw,
-    reading: `${raw} mm`,
-  });
+  const { frontMatter: _frontMatter, ...outline } = notebookOutline(smallText(text), "small.md");
+  const cell = (n: number, raw: string) => [n, raw, `${raw} mm`] as const;
   return {
     format: "thumbrule-dated-copy",
     formatVersion: 1,
     date: "2026-03-14",
     version: "0.1.0",
-    notebookText: `Some prose. ${text}\n`,
+    notebookText: smallText(text),
+    outline,
     dials: [{ name: "target", value: 9 }],
     withheld: 0,
     tables: [
@@ -144,9 +142,17 @@ export function smallCopy(text = ""): EmbeddedCopy {
             names: [`cedar ${text}`],
           },
         ],
-        cells: [{ column: "thickness", cells: [cell(1, `2.71 ${text}`), cell(2, "2.38"), null] }],
+        cells: [
+          {
+            column: "thickness",
+            file: "records/tops.csv",
+            table: "tops",
+            col: 2,
+            cells: [cell(1, `2.71 ${text}`), cell(2, "2.38"), null],
+          },
+        ],
       },
     ],
-    result: result(text),
+    result: statedResult(smallResult(text)),
   };
 }

@@ -1,15 +1,17 @@
 import { expect, it } from "vitest";
+import type { NotebookResult } from "../../../src/notebook/engine/index.ts";
 import { copyFromBytes } from "../../../src/notebook/share/copy-from-bytes.ts";
 import { copyFromEmbedded } from "../../../src/notebook/share/copy-from-embedded.ts";
 import type { EmbeddedCopy } from "../../../src/notebook/share/embedded-copy.ts";
 import { verifyCopy } from "../../../src/notebook/share/verify-copy.ts";
-import { digest, looks, smallCopy } from "./small-copy.ts";
+import { digest, looks, smallCopy, smallResult } from "./small-copy.ts";
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
-const good = await copyFromEmbedded(smallCopy(), looks, digest);
+const good = await copyFromEmbedded(smallCopy(), smallResult(), looks, digest);
 /** The records say what `smallCopy` says, whatever the copy claims. */
-const compute = async () => smallCopy().result;
-const rebuild = async (copy: EmbeddedCopy) => (await copyFromEmbedded(copy, looks, digest)).html;
+const compute = async () => smallResult();
+const rebuild = async (copy: EmbeddedCopy, result: NotebookResult) =>
+  (await copyFromEmbedded(copy, result, looks, digest)).html;
 const verified = (bytes: Uint8Array) => verifyCopy(bytes, { digest, compute, rebuild, version: "0.1.0" });
 
 it("passes a copy as it was made, and says what that does not show", async () => {
@@ -51,7 +53,7 @@ it.each([
 
 it("refuses a wrong number under a right digest", async () => {
   const lie = JSON.parse(JSON.stringify(smallCopy()).replaceAll("-0.17", "-0.16")) as EmbeddedCopy;
-  const verification = await verified(bytesOf((await copyFromEmbedded(lie, looks, digest)).html));
+  const verification = await verified(bytesOf((await copyFromEmbedded(lie, smallResult(), looks, digest)).html));
   expect(verification.ok).toBe(false);
   expect(verification.problems.map((problem) => problem.code)).toContain("different");
   expect(verification.problems[0]?.sentence).toMatch(/-0\.16 in the copy and -0\.17/);
@@ -91,7 +93,7 @@ it("reads the data of a copy back as they were", () => {
 
 it("names the place where embedded data are not as they should be", async () => {
   const odd = { ...smallCopy(), date: "14 March" };
-  expect(copyFromBytes(bytesOf((await copyFromEmbedded(odd, looks, digest)).html)).problems).toMatchObject([
-    { code: "bad-content", facts: { where: "/date" } },
-  ]);
+  expect(
+    copyFromBytes(bytesOf((await copyFromEmbedded(odd, smallResult(), looks, digest)).html)).problems,
+  ).toMatchObject([{ code: "bad-content", facts: { where: "/date" } }]);
 });
