@@ -1,4 +1,4 @@
-// The script of a dated copy: the copy reads without it; on paper it opens the reasons.
+// The script of a dated copy without dials: the copy reads without it; on paper it opens the reasons.
 import "./styles/reader.css";
 import { openForPrint } from "./open-for-print.ts";
 

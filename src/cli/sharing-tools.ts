@@ -3,11 +3,17 @@ import { createHash } from "node:crypto";
 import { parseHTML } from "linkedom";
 import type { Drawing, Picture, View } from "../core/base/index.ts";
 import { createNotebookEngine, type NotebookResult } from "../notebook/engine/index.ts";
-import { columnTableFromEmbedded, drawingOfElement, drawPicture, type EmbeddedCopy } from "../notebook/share/index.ts";
+import {
+  columnTableFromEmbedded,
+  drawingOfElement,
+  drawPicture,
+  type EmbeddedCopy,
+  type ReaderScripts,
+} from "../notebook/share/index.ts";
 import type { Surface } from "./surface.ts";
 
 export type SharingTools = {
-  readonly readerScript: string;
+  readonly readerScripts: ReaderScripts;
   readonly readerStyle: string;
   readonly renderView: (view: View, drawing: Drawing | null) => string;
   readonly document: Document;
@@ -50,15 +56,18 @@ export const recomputed =
 
 /** The tools out of the built program; null when it has not been built. */
 export async function sharingTools(surface: Surface): Promise<SharingTools | null> {
-  const [readerScript, readerStyle, staticView] = await Promise.all([
+  const [still, turning, drawing, readerStyle, staticView] = await Promise.all([
     surface.built("reader/reader.js"),
+    surface.built("reader/turning-reader.js"),
+    surface.built("reader/drawing-reader.js"),
     surface.built("reader/reader.css"),
     surface.staticView(),
   ]);
-  if (readerScript === null || readerStyle === null || staticView === null) return null;
+  if (still === null || turning === null || drawing === null || readerStyle === null || staticView === null)
+    return null;
   const document = emptyDocument();
   return {
-    readerScript,
+    readerScripts: { still, turning, drawing },
     readerStyle,
     document,
     digest: sha256,

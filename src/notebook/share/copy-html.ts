@@ -7,6 +7,7 @@ import { BLANK_DIGEST, base64FromHex, DIGEST_MARK } from "./copy-digest.ts";
 import type { EmbeddedCopy } from "./embedded-copy.ts";
 import { htmlText, jsonForScript } from "./html-text.ts";
 import { pictureInView } from "./picture-in-view.ts";
+import { type ReaderScripts, readerNeeded } from "./reader-scripts.ts";
 
 /** How the parts of a copy become markup. Each returns markup that is safe as it stands. */
 export type CopyLooks = {
@@ -14,7 +15,7 @@ export type CopyLooks = {
   readonly renderView: (view: View, drawing: Drawing | null) => string;
   readonly renderProse: (markdown: string) => string;
   readonly drawPicture: (picture: Picture) => Drawing;
-  readonly readerScript: string;
+  readonly readerScripts: ReaderScripts;
   readonly readerStyle: string;
 };
 
@@ -41,11 +42,11 @@ function partsHtml(result: NotebookResult, looks: CopyLooks): string {
 const LOADS = /@import|url\(\s*["']?(?!data:|#)/i;
 
 /** Style and script must not close their own elements, and the style must not reach outside. Both are ours: breaking it is our bug. */
-function checkedReader(looks: CopyLooks): { readonly script: string; readonly style: string } {
+function checkedReader(copy: EmbeddedCopy, looks: CopyLooks): { readonly script: string; readonly style: string } {
   const style = looks.readerStyle.replace(/\r\n?/g, "\n");
   if (LOADS.test(style) || /<\/style/i.test(style))
     throw new RangeError("the reader's style reaches outside or closes itself");
-  const script = looks.readerScript
+  const script = looks.readerScripts[readerNeeded(copy)]
     .replace(/\r\n?/g, "\n")
     .replace(/<\/(script)/gi, "<\\/$1")
     .replace(/<!--/g, "<\\!--")
@@ -60,7 +61,7 @@ export async function copyHtml(
   looks: CopyLooks,
   digest: Digest,
 ): Promise<string> {
-  const { script, style } = checkedReader(looks);
+  const { script, style } = checkedReader(copy, looks);
   const hash = async (text: string) => `'sha256-${base64FromHex(await digest(new TextEncoder().encode(text)))}'`;
   const policy = `default-src 'none'; script-src ${script === "" ? "'none'" : await hash(script)}; style-src ${style === "" ? "'none'" : await hash(style)}; img-src data:; connect-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'`;
   const title = htmlText(copy.result.title);

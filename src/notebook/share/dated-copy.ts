@@ -13,6 +13,7 @@ import { pictureDrawing } from "./draw-picture.ts";
 import type { EmbeddedCopy } from "./embedded-copy.ts";
 import { embeddedTable } from "./embedded-table.ts";
 import { proseHtml } from "./prose-html.ts";
+import type { ReaderScripts } from "./reader-scripts.ts";
 import { statedResult } from "./stated-result.ts";
 import { withheldColumns } from "./withheld-columns.ts";
 
@@ -25,7 +26,7 @@ export type DatedCopyInput = {
   readonly date: string;
   readonly version: string;
   readonly dials?: ReadonlyMap<string, number>;
-  readonly readerScript: string;
+  readonly readerScripts: ReaderScripts;
   readonly readerStyle: string;
   /** `drawing`: the view's picture as drawn; null where it has none. */
   readonly renderView: (view: View, drawing: Drawing | null) => string;
@@ -51,12 +52,12 @@ const isDate = (text: string): boolean => {
 
 /** How a copy is shown: views by the page's own components, prose and pictures by this room. */
 export const copyLooks = (
-  input: Pick<DatedCopyInput, "renderView" | "renderProse" | "document" | "readerScript" | "readerStyle">,
+  input: Pick<DatedCopyInput, "renderView" | "renderProse" | "document" | "readerScripts" | "readerStyle">,
 ): CopyLooks => ({
   renderView: input.renderView,
   renderProse: input.renderProse ?? ((markdown) => proseHtml(markdown)),
   drawPicture: (picture) => pictureDrawing(picture, input.document),
-  readerScript: input.readerScript,
+  readerScripts: input.readerScripts,
   readerStyle: input.readerStyle,
 });
 

@@ -20,6 +20,7 @@ export { pictureInView } from "./picture-in-view.ts";
 export type { ProseOptions } from "./prose-html.ts";
 export { proseHtml } from "./prose-html.ts";
 export { proseNodes } from "./prose-nodes.ts";
+export type { ReaderScripts } from "./reader-scripts.ts";
 export type { StatedEntry, StatedFinding, StatedResult } from "./stated-result.ts";
 export { statedResult } from "./stated-result.ts";
 export type { Verification, VerifyTools } from "./verify-copy.ts";

@@ -5,7 +5,7 @@ import type { Entry } from "../language/index.ts";
 import { notebookFromText } from "../language/index.ts";
 import type { CopyProblem } from "./copy-problems.ts";
 import { copyProblem } from "./copy-problems.ts";
-import { namesInSyntax } from "./names-in-syntax.ts";
+import { dependents, touches } from "./dependents.ts";
 import { waysToSolve } from "./ways-to-solve.ts";
 
 export type Withheld = {
@@ -24,24 +24,6 @@ const ROLES: ReadonlyMap<string, string> = new Map([
   ["pieces-share", "pieces share it"],
   ["finished-on", "it says when instruments were finished"],
 ]);
-
-/** Everything that is made from the columns held back: names of columns, values and so on, until nothing more follows. */
-function dependents(entries: readonly Entry[], start: ReadonlySet<string>): Set<string> {
-  const hidden = new Set(start);
-  const makes = entries.flatMap((entry): readonly { readonly name: string; readonly from: ReadonlySet<string> }[] => {
-    if (entry.syntax?.kind === "columns")
-      return entry.syntax.columns.map((line) => ({ name: line.name.name, from: namesInSyntax(line.expression) }));
-    return entry.syntax?.kind === "value" ? [{ name: entry.name, from: namesInSyntax(entry.syntax) }] : [];
-  });
-  for (let before = -1; before !== hidden.size; ) {
-    before = hidden.size;
-    for (const made of makes) if ([...made.from].some((name) => hidden.has(name))) hidden.add(made.name);
-  }
-  return hidden;
-}
-
-const touches = (syntax: unknown, hidden: ReadonlySet<string>) =>
-  [...namesInSyntax(syntax)].some((name) => hidden.has(name));
 
 /** From the start of its line to the end of it, line end included. */
 function wholeLines(text: string, from: number, to: number): Cut {

@@ -2,7 +2,7 @@ import { parseHTML } from "linkedom";
 import { expect, it } from "vitest";
 import { copyFromEmbedded } from "../../../src/notebook/share/copy-from-embedded.ts";
 import { htmlText } from "../../../src/notebook/share/html-text.ts";
-import { digest, looks, smallCopy, smallResult } from "./small-copy.ts";
+import { digest, looks, oneReader, smallCopy, smallResult } from "./small-copy.ts";
 
 const hostile = `</script><script>alert(1)</script><img src=x onerror=alert(1)>"><svg onload='alert(1)'></title></style>--><!--]]>&quot;\u2028\u0000\u202e$&javascript:alert(1)`;
 const plain = (await copyFromEmbedded(smallCopy(), smallResult(), looks, digest)).html;
@@ -43,7 +43,10 @@ it("hashes the reader's script as it stands in the file", async () => {
 });
 
 it("keeps a script that speaks of script elements and comments inside its own element", async () => {
-  const tricky = { ...looks, readerScript: 'const a = "</script><!--"; //# sourceMappingURL=x.js.map\n"$&";' };
+  const tricky = {
+    ...looks,
+    readerScripts: oneReader('const a = "</script><!--"; //# sourceMappingURL=x.js.map\n"$&";'),
+  };
   const { html } = await copyFromEmbedded(smallCopy(), smallResult(), tricky, digest);
   expect(elements(html)).toEqual(elements(plain));
 });

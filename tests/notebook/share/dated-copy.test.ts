@@ -64,7 +64,7 @@ const compute = async (copy: EmbeddedCopy): Promise<NotebookResult> =>
       new Map(copy.tables.map((table) => [table.name, columnTableFromEmbedded(table)])),
     )
   ).result;
-const { readerScript, readerStyle, renderView } = looks;
+const { readerScripts, readerStyle, renderView } = looks;
 const shared = async (without: readonly string[] = [], path = "tops.md") => {
   const { result, tables } = await computed(notebookText, path);
   return datedCopy({
@@ -73,7 +73,7 @@ const shared = async (without: readonly string[] = [], path = "tops.md") => {
     notebookText,
     date: "2026-03-14",
     version: "0.1.0",
-    readerScript: looks.readerScript,
+    readerScripts: looks.readerScripts,
     readerStyle: looks.readerStyle,
     renderView: looks.renderView,
     document,
@@ -87,7 +87,8 @@ const tools = {
   compute,
   version: "0.1.0",
   rebuild: async (copy: EmbeddedCopy, result: NotebookResult) =>
-    (await copyFromEmbedded(copy, result, copyLooks({ readerScript, readerStyle, renderView, document }), digest)).html,
+    (await copyFromEmbedded(copy, result, copyLooks({ readerScripts, readerStyle, renderView, document }), digest))
+      .html,
 };
 
 it("makes a copy that verifies from its own bytes, with the answers in it", async () => {
@@ -134,7 +135,7 @@ it("refuses a day that is none", async () => {
     notebookText,
     date: "2026-02-30",
     version: "0.1.0",
-    readerScript: "",
+    readerScripts: looks.readerScripts,
     readerStyle: "",
     renderView: looks.renderView,
     document,

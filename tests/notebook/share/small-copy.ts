@@ -14,12 +14,15 @@ import { statedResult } from "../../../src/notebook/share/stated-result.ts";
 export const digest = async (bytes: Uint8Array): Promise<string> => createHash("sha256").update(bytes).digest("hex");
 export const document = parseHTML("<html><body></body></html>").document as unknown as Document;
 
+/** The same script whatever a copy needs. */
+export const oneReader = (script: string) => ({ still: script, turning: script, drawing: script });
+
 export const looks: CopyLooks = {
   renderView: (view, drawing) =>
     `<p>${htmlText(view.kind === "answer" ? view.finding.sentence : view.kind)}</p>${drawing ? markupOfDrawing(drawing) : ""}`,
   renderProse: (markdown) => `<p>${htmlText(markdown)}</p>`,
   drawPicture: (picture) => pictureDrawing(picture, document),
-  readerScript: 'document.querySelector("h1");',
+  readerScripts: oneReader('document.querySelector("h1");'),
   readerStyle: ".dated-copy{margin:auto}",
 };
 
