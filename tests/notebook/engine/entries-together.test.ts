@@ -67,3 +67,14 @@ it("hears the first of two values with one name, and says so at the second", asy
   expect(engine.result().problems).toEqual([expect.objectContaining({ code: "name-taken", line: 5 })]);
   closeTo(engine.result().entries.at(-1)?.value?.value ?? 0, 2, 1e-12);
 });
+
+it("turns a dial that is a bare number, and a setting of it", async () => {
+  const engine = await shopEngine(
+    "```dial scale\n2 from 1 to 10\n```\n\n```value twice\n2 * scale\n```\n\n```setting more\nscale 5\n```\n",
+  );
+  expect(engine.result().problems).toEqual([]);
+  engine.setDial("scale", 7);
+  await engine.settled();
+  expect(engine.result().entries.find((each) => each.name === "twice")?.value?.value).toBe(14);
+  engine.dispose();
+});

@@ -1,4 +1,4 @@
-import { dimensionInWords, sameDimension, toSi, type Unit, unitFromText } from "../../../../core/units/index.ts";
+import { dimensionInWords, sameDimension, toSi, type Unit, unitFromCode, unitFromText } from "../../../../core/units/index.ts";
 import type { AmountAt, Entry } from "../../../language/index.ts";
 import { computed, failed, type LocalProblem, needs } from "../../cell.ts";
 import { cells, type DialState } from "../../cells.ts";
@@ -70,7 +70,8 @@ export function checkDial(entry: Entry, _key: string, around: Surroundings): Ent
 }
 
 function unitOf(amount: AmountAt, problems: LocalProblem[]): Unit | null {
-  const unit = unitFromText(amount.unit ?? "1");
+  // A bare number has no unit to read: it is a plain ratio.
+  const unit = amount.unit === null ? unitFromCode("1") : unitFromText(amount.unit);
   if (!unit)
     problems.push({ code: "unknown-unit", facts: { unit: amount.unit ?? "" }, span: amount.unitSpan ?? amount });
   return unit;

@@ -11,7 +11,8 @@ export function runSetting(
   const positions = new Map<string, CellAmount>();
   const remarks: LocalProblem[] = [];
   for (const { dial, amount } of dials) {
-    const [state, unit] = [stateOf(dial.name), unitFromText(amount.unit ?? "1")];
+    const state = stateOf(dial.name);
+    const unit = amount.unit === null ? unitFromCode("1") : unitFromText(amount.unit);
     if (!unit)
       remarks.push({ code: "unknown-unit", facts: { unit: amount.unit ?? "" }, span: amount.unitSpan ?? amount });
     else if (!state) remarks.push({ code: "waits-for", facts: { name: dial.name }, span: dial });
