@@ -5,7 +5,67 @@ import { plugins } from "./plugins.config.ts";
 import { BROWSER_FLAGS, foundBrowser } from "./tests/support/browser.ts";
 
 const browser = foundBrowser();
+// Named, so that a fresh machine has them packed before the first test rather than reloading in the middle of one;
+// arquero is left out: our plugin must see its modules one by one.
+const optimizeDeps = {
+  include: [
+    "preact",
+    "preact/hooks",
+    "preact/jsx-runtime",
+    "preact/jsx-dev-runtime",
+    "preact-render-to-string",
+    "@preact/signals",
+    "axe-core",
+    "@codemirror/autocomplete",
+    "@codemirror/commands",
+    "@codemirror/language",
+    "@codemirror/lint",
+    "@codemirror/state",
+    "@codemirror/view",
+    "@lezer/common",
+    "@lezer/highlight",
+    "@lezer/lr",
+    "@observablehq/plot",
+    "@observablehq/runtime",
+    "acorn",
+    "mdast-util-from-markdown",
+    "mdast-util-gfm-table",
+    "micromark-extension-gfm-table",
+    "papaparse",
+    "simple-statistics",
+    "yaml",
+    AJV_RUNTIMES
+  ],
+  exclude: ["arquero"],
+};
 const jsx = { jsx: { runtime: "automatic", importSource: "preact" } } as const;
+
+// Named here so that a fresh machine bundles them before the first test and not in the middle of one.
+const bundledBefore = [
+  "preact",
+  "preact/hooks",
+  "preact/jsx-runtime",
+  "preact/jsx-dev-runtime",
+  "preact-render-to-string",
+  "@preact/signals",
+  "axe-core",
+  "@codemirror/autocomplete",
+  "@codemirror/commands",
+  "@codemirror/language",
+  "@codemirror/lint",
+  "@codemirror/state",
+  "@codemirror/view",
+  "@lezer/common",
+  "@lezer/highlight",
+  "@lezer/lr",
+  "@observablehq/runtime",
+  "ajv/dist/runtime/ucs2length.js",
+  "mdast-util-from-markdown",
+  "mdast-util-gfm-table",
+  "micromark-extension-gfm-table",
+  "papaparse",
+  "yaml",
+];
 
 export default defineConfig({
   test: {
@@ -19,6 +79,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/app/**/*.browser.test.tsx", "tests/journeys/**"],
           environment: "node",
+          testTimeout: 60_000,
           server: { deps: { inline: ["arquero"] } },
           execArgv: ["--disallow-code-generation-from-strings"],
         },
@@ -38,6 +99,7 @@ export default defineConfig({
       {
         plugins: plugins(),
         oxc: jsx,
+        optimizeDeps,
         test: {
           name: "browser",
           include: ["tests/app/**/*.browser.test.tsx"],
