@@ -27,45 +27,20 @@ const optimizeDeps = {
     "@lezer/lr",
     "@observablehq/plot",
     "@observablehq/runtime",
+    "@uwdata/flechette",
     "acorn",
+    "ajv/dist/runtime/ucs2length.js",
     "mdast-util-from-markdown",
     "mdast-util-gfm-table",
     "micromark-extension-gfm-table",
     "papaparse",
-    "simple-statistics",
     "yaml",
-    AJV_RUNTIMES
+    "ajv/dist/runtime/equal",
+    "ajv/dist/runtime/ucs2length",
   ],
   exclude: ["arquero"],
 };
 const jsx = { jsx: { runtime: "automatic", importSource: "preact" } } as const;
-
-// Named here so that a fresh machine bundles them before the first test and not in the middle of one.
-const bundledBefore = [
-  "preact",
-  "preact/hooks",
-  "preact/jsx-runtime",
-  "preact/jsx-dev-runtime",
-  "preact-render-to-string",
-  "@preact/signals",
-  "axe-core",
-  "@codemirror/autocomplete",
-  "@codemirror/commands",
-  "@codemirror/language",
-  "@codemirror/lint",
-  "@codemirror/state",
-  "@codemirror/view",
-  "@lezer/common",
-  "@lezer/highlight",
-  "@lezer/lr",
-  "@observablehq/runtime",
-  "ajv/dist/runtime/ucs2length.js",
-  "mdast-util-from-markdown",
-  "mdast-util-gfm-table",
-  "micromark-extension-gfm-table",
-  "papaparse",
-  "yaml",
-];
 
 export default defineConfig({
   test: {
@@ -102,6 +77,8 @@ export default defineConfig({
         optimizeDeps,
         test: {
           name: "browser",
+          globalSetup: ["tests/support/demo-in-node.ts"],
+          server: { deps: { inline: ["arquero"] } },
           include: ["tests/app/**/*.browser.test.tsx"],
           browser: {
             enabled: true,
