@@ -13,6 +13,7 @@ type Turn = (dial: string, value: number) => void;
 type Draw = ((picture: Picture) => Drawing) | null;
 
 const TURNED = "A dial has been turned: the answers follow it. Open the copy again to see it as it was made.";
+const STUCK = "The dial cannot be followed: the data in this copy are damaged. What stands here is as it was made.";
 
 function showEntries(document: Document, before: NotebookResult, now: NotebookResult, draw: Draw, turn: Turn): void {
   const answered = document.querySelectorAll<HTMLElement>("#copy > .entry > .answered");
@@ -36,7 +37,7 @@ const sliderOf = (result: NotebookResult, dial: string): Slider | undefined =>
   result.entries.map(({ view }) => view).find((view): view is Slider => view.kind === "slider" && view.name === dial);
 
 /** Turns to the newest position that was asked for; what came between is passed over. */
-function turning(document: Document, copy: () => EmbeddedCopy, draw: Draw, tell: () => void): Turn {
+function turning(document: Document, copy: () => EmbeddedCopy, draw: Draw, tell: (sentence: string) => void): Turn {
   const wanted = new Map<string, number>();
   let engine: NotebookEngine | null = null;
   let busy = false;
@@ -56,7 +57,7 @@ function turning(document: Document, copy: () => EmbeddedCopy, draw: Draw, tell:
         }
         await engine.settled();
         showEntries(document, before, engine.result(), draw, turn);
-        tell();
+        tell(TURNED);
       }
     } finally {
       busy = false;
@@ -64,7 +65,7 @@ function turning(document: Document, copy: () => EmbeddedCopy, draw: Draw, tell:
   }
   function turn(dial: string, value: number): void {
     wanted.set(dial, value);
-    void follow();
+    follow().catch(() => tell(STUCK));
   }
   return turn;
 }
@@ -79,8 +80,8 @@ export function turnDials(document: Document, draw: Draw): void {
   status.setAttribute("role", "status");
   const embedded = (): EmbeddedCopy =>
     JSON.parse(document.getElementById("thumbrule-data")?.textContent ?? "null") as EmbeddedCopy;
-  const turn = turning(document, embedded, draw, () => {
-    if (status.textContent !== TURNED) status.textContent = TURNED;
+  const turn = turning(document, embedded, draw, (sentence) => {
+    if (status.textContent !== sentence) status.textContent = sentence;
   });
   if (inputs.length > 0) document.querySelector("body > header")?.append(status);
   for (const input of inputs) {

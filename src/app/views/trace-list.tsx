@@ -4,41 +4,51 @@ import { ScrollBox } from "./scroll-box.tsx";
 
 const MOST = 60;
 
-const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => (
-  <ScrollBox label="Raw cells">
-    <table>
-      <caption>
-        {cells.length > MOST
-          ? `The first ${MOST} of ${cells.length} cells, as they stand in the file`
-          : "Cells as they stand in the file"}
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">file</th>
-          <th scope="col">row</th>
-          <th scope="col">column</th>
-          <th scope="col">raw</th>
-          <th scope="col">read as</th>
-        </tr>
-      </thead>
-      <tbody>
-        {cells.slice(0, MOST).map((cell, key) => (
-          <tr key={key}>
-            <td>{cell.file}</td>
-            <td>{cell.row}</td>
-            <td>
-              <bdi>{cell.column}</bdi>
-            </td>
-            <td>
-              <bdi class="raw">{cell.raw}</bdi>
-            </td>
-            <td>{cell.reading}</td>
+/** What all cells have in common is said once, above them. */
+const common = (cells: readonly TraceCell[], of: "file" | "column"): string | null => {
+  const [first] = cells;
+  return first !== undefined && cells.every((cell) => cell[of] === first[of]) ? first[of] : null;
+};
+
+const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => {
+  const [file, column] = [common(cells, "file"), common(cells, "column")];
+  return (
+    <ScrollBox label="Raw cells">
+      <table>
+        <caption>
+          {cells.length > MOST ? `The first ${MOST} of ${cells.length} cells` : "Cells"}
+          {column === null ? "" : ` of ${column}`}, as they stand in {file ?? "the files"}
+        </caption>
+        <thead>
+          <tr>
+            {file === null && <th scope="col">file</th>}
+            <th scope="col">row</th>
+            {column === null && <th scope="col">column</th>}
+            <th scope="col">raw</th>
+            <th scope="col">read as</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
-  </ScrollBox>
-);
+        </thead>
+        <tbody>
+          {cells.slice(0, MOST).map((cell, key) => (
+            <tr key={key}>
+              {file === null && <td>{cell.file}</td>}
+              <td>{cell.row}</td>
+              {column === null && (
+                <td>
+                  <bdi>{cell.column}</bdi>
+                </td>
+              )}
+              <td>
+                <bdi class="raw">{cell.raw}</bdi>
+              </td>
+              <td>{cell.reading}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </ScrollBox>
+  );
+};
 
 const Step = ({ step }: { readonly step: TraceStep }) => {
   const more = (step.formula ?? step.rows?.length ?? step.cells?.length) !== undefined;

@@ -71,6 +71,13 @@ it("refuses a page that shows something else than its data, under a right digest
   );
 });
 
+it("refuses an outline that is not that of its text, under a right digest", async () => {
+  const copy = smallCopy();
+  const lie = { ...copy, outline: { ...copy.outline, end: 5 } };
+  const verification = await verified(bytesOf((await copyFromEmbedded(lie, smallResult(), looks, digest)).html));
+  expect(verification.problems).toMatchObject([{ code: "different", facts: { what: "outline.end", stated: "5" } }]);
+});
+
 it("says when another version made it, and then compares the numbers only", async () => {
   const verification = await verifyCopy(bytesOf(good.html), { digest, compute, rebuild, version: "0.2.0" });
   expect(verification).toMatchObject({
