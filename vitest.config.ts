@@ -35,8 +35,6 @@ const optimizeDeps = {
     "micromark-extension-gfm-table",
     "papaparse",
     "yaml",
-    "ajv/dist/runtime/equal",
-    "ajv/dist/runtime/ucs2length",
   ],
   exclude: ["arquero"],
 };

@@ -1,11 +1,24 @@
 // `npm run bench`: each line is a ratio to a named baseline of the same run, so that machines do not matter.
+import { benchTable } from "./bench-table.ts";
+import { commandReport } from "./command-report.ts";
+import { editSettled } from "./edit-settled.ts";
 import { notebookWhole } from "./notebook-whole.ts";
+import { pageReady } from "./page-ready.ts";
+import { relationFit } from "./relation-fit.ts";
+import { tableRead } from "./table-read.ts";
+import { timingsInWords } from "./timings-in-r.ts";
 
-const lines = [notebookWhole];
-
-for (const line of lines) {
-  const { name, baseline, ratio, ours, theirs, aim } = await line();
-  process.stdout.write(
-    `${name}: ${ratio.toFixed(2)} x ${baseline} (${ours.toFixed(2)} ms against ${theirs.toFixed(2)} ms; ${aim})\n`,
-  );
+const lines = [
+  await notebookWhole(),
+  await editSettled(500),
+  await editSettled(100_000, 12, 8, 100),
+  await relationFit(),
+  await tableRead(),
+  await commandReport(),
+];
+try {
+  lines.push(...(await pageReady()));
+} catch (failure) {
+  process.stderr.write(`page ready: not measured (${failure instanceof Error ? failure.message : String(failure)})\n`);
 }
+process.stdout.write(`${benchTable(lines)}\n${timingsInWords()}`);
