@@ -1,8 +1,18 @@
-// An answer: its sentence first, then cautions, the picture, and why. A refusal says what would be needed.
+// An answer: its sentence first, then the picture, what to mind most, and why. A refusal says what would be needed.
 import type { Drawing, Finding } from "../../core/base/index.ts";
+import { CautionList } from "./caution-list.tsx";
 import { PictureView } from "./picture-view.tsx";
 import { VerdictMark } from "./verdict-mark.tsx";
 import { WhyDetails } from "./why-details.tsx";
+
+/** Cautions stand gravest first; so many are read without opening anything. */
+const GRAVEST = 2;
+
+/** A verdict's word stands in its mark already. */
+const afterTheWord = (sentence: string): string => {
+  const rest = sentence.replace(/^(Kept|Broken|Can't tell yet): /, "");
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
+};
 
 /** A finding as the maker reads it. */
 export const AnswerView = ({ finding, drawing }: { readonly finding: Finding; readonly drawing: Drawing | null }) => {
@@ -16,18 +26,16 @@ export const AnswerView = ({ finding, drawing }: { readonly finding: Finding; re
   return (
     <div class="answer-view" data-answer={finding.kind}>
       {finding.kind === "verdict" && <VerdictMark verdict={finding.verdict} />}
-      <p class="sentence">{finding.sentence}</p>
-      {finding.cautions.length > 0 && (
-        <ul class="cautions" aria-label="Cautions">
-          {finding.cautions.map((caution, key) => (
-            <li key={key} data-code={caution.code}>
-              {caution.sentence}
-            </li>
-          ))}
-        </ul>
+      <p class="sentence">{finding.kind === "verdict" ? afterTheWord(finding.sentence) : finding.sentence}</p>
+      {finding.picture === undefined ? null : (
+        <PictureView
+          picture={finding.picture}
+          drawing={drawing}
+          said={[finding.sentence, ...finding.cautions.map((caution) => caution.sentence)]}
+        />
       )}
-      {finding.picture === undefined ? null : <PictureView picture={finding.picture} drawing={drawing} />}
-      <WhyDetails finding={finding} />
+      <CautionList cautions={finding.cautions.slice(0, GRAVEST)} />
+      <WhyDetails finding={finding} cautions={finding.cautions.slice(GRAVEST)} />
     </div>
   );
 };

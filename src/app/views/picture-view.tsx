@@ -37,12 +37,23 @@ const PointTable = ({ picture, points }: { readonly picture: Picture; readonly p
 );
 
 /** The drawing, its text alternative, and its points as a table. */
-export const PictureView = ({ picture, drawing }: { readonly picture: Picture; readonly drawing: Drawing | null }) => {
+export const PictureView = ({
+  picture,
+  drawing,
+  said = [],
+}: {
+  readonly picture: Picture;
+  readonly drawing: Drawing | null;
+  /** What stands above the picture already: the caption does not say it again. */
+  readonly said?: readonly string[];
+}) => {
   const points = picture.layers.flatMap((layer) => (layer.kind === "points" ? layer.points : []));
   return (
     <figure class="picture-view">
       {drawing === null ? null : <DrawnPicture drawing={drawing} />}
-      <figcaption>{picture.description}</figcaption>
+      <figcaption>
+        {said.reduce((text, each) => text.replace(each, "").trim().replace("  ", " "), picture.description)}
+      </figcaption>
       {points.length > 0 && (
         <details>
           <summary>The picture’s numbers</summary>

@@ -11,7 +11,7 @@ const Head = ({ column }: { readonly column: GridColumn }) => (
     <bdi>{column.header}</bdi>
     <small>
       {column.kind}
-      {column.unit === "" || column.unit === "1" ? "" : `, in ${unitForDisplay(column.unit)}`}
+      {column.unit === "" || column.unit === "1" ? "" : `, ${unitForDisplay(column.unit)}`}
       {column.uncertainty === undefined ? "" : `, ${column.uncertainty}`}
       {column.warnings === 0 ? "" : `, ${column.warnings} ${column.warnings === 1 ? "warning" : "warnings"}`}
     </small>
@@ -50,7 +50,7 @@ export const TableView = ({ table, whole }: { readonly table: Table; readonly wh
       <details open={!whole && table.rowCount <= PAGE}>
         <summary>
           {table.caption}: {table.rowCount} {table.rowCount === 1 ? "record" : "records"}, {table.columns.length}{" "}
-          columns
+          {table.columns.length === 1 ? "column" : "columns"}
         </summary>
         <ScrollBox label={`Records of ${table.caption}`}>
           <table aria-rowcount={table.rowCount + 1}>

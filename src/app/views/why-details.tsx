@@ -1,7 +1,16 @@
 // "Why": the method and why it was chosen, the records used and set aside, cautions, checks, numbers, and the way back.
 import type { Answer } from "../../core/base/index.ts";
+import { setAsideInWords } from "../../core/questions/index.ts";
+import { CautionList } from "./caution-list.tsx";
 import { EstimateTable } from "./estimate-table.tsx";
 import { TraceList } from "./trace-list.tsx";
+
+/** Pieces set aside, by reason, in the order of the first. */
+function byReason(setAside: Answer["rows"]["setAside"]): readonly (readonly [string, readonly string[]])[] {
+  const pieces = new Map<string, readonly string[]>();
+  for (const { row, why } of setAside) pieces.set(why, [...(pieces.get(why) ?? []), row.piece]);
+  return [...pieces];
+}
 
 const Records = ({ rows }: { readonly rows: Answer["rows"] }) => (
   <>
@@ -10,9 +19,9 @@ const Records = ({ rows }: { readonly rows: Answer["rows"] }) => (
       {rows.used.length} used{rows.used.length > 0 && <>: {rows.used.map((row) => row.piece).join(", ")}</>}.
       {rows.setAside.length > 0 && (
         <ul class="set-aside">
-          {rows.setAside.map(({ row, why }) => (
-            <li key={`${row.table}-${row.row}-${why}`}>
-              {row.piece}, set aside: {why}
+          {byReason(rows.setAside).map(([why, pieces]) => (
+            <li key={why}>
+              {pieces.length} set aside, {setAsideInWords(why)}: {pieces.join(", ")}
             </li>
           ))}
         </ul>
@@ -22,13 +31,21 @@ const Records = ({ rows }: { readonly rows: Answer["rows"] }) => (
 );
 
 /** The reasons behind an answer, opened in place. */
-export const WhyDetails = ({ finding }: { readonly finding: Answer }) => (
+export const WhyDetails = ({
+  finding,
+  cautions,
+}: {
+  readonly finding: Answer;
+  /** Those that do not stand open above. */
+  readonly cautions: Answer["cautions"];
+}) => (
   <details class="why-details">
     <summary>Why</summary>
+    <CautionList cautions={cautions} />
     <dl>
       <dt>Method</dt>
       <dd>
-        {finding.method.name}. {finding.method.chosenBecause}
+        {finding.method.name}, because {finding.method.chosenBecause}.
       </dd>
       <dt>Source</dt>
       <dd>{finding.method.source.citation}</dd>

@@ -32,7 +32,7 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
   "slopes-differ-by-group": ({ group }) => `The slope is not the same in each ${group}; one common slope hides that.`,
   "one-piece-carries-it": ({ piece, without }) => `${piece} carries much of this answer: without it, ${without}.`,
   "few-records": ({ have, need }) =>
-    `This rests on ${have} records; with fewer than ${need} an answer can turn with the next instrument.`,
+    `This rests on ${have} ${have === 1 ? "record" : "records"}; with fewer than ${need} an answer can turn with the next instrument.`,
   "shared-ancestor": ({ columns, ancestor }) =>
     `${columns} were computed from the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
   "pieces-share": ({ column, groups, records }) =>
@@ -46,7 +46,10 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `The records of ${column} run from ${low} to ${high}; this looks beyond them.`,
   "many-questions": ({ asked }) =>
     `This is one of ${asked} questions asked of these records; one in twenty would look surprising by chance.`,
-  "records-set-aside": ({ count }) => `${count} records take no part; the list says why.`,
+  "records-set-aside": ({ count }) =>
+    count === 1
+      ? "One of the records asked about takes no part; the list says why."
+      : `${count} of the records asked about take no part; the list says why.`,
   "stated-after": ({ stated }) =>
     `No instrument was finished after the rule was stated (${stated}), so nothing here is a test of it.`,
   "rig-as-large-as-spread": ({ rig }) => `The repeatability of ${rig} is as large as the spread between pieces.`,

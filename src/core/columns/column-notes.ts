@@ -9,20 +9,23 @@ type Facts = {
   "other-scale": { column: string; count: number };
 };
 
+const counted = (count: number, file: string): string =>
+  count === 1 ? `One record of ${file} has` : `${count} records of ${file} have`;
+
 export const columnNotes: { readonly [C in keyof Facts]: (facts: Facts[C]) => string } = {
   "name-repeats": ({ header, name }) => `There is a second column called ${header}; it is ${name} here.`,
   "unmatched-left": ({ count, left, right, keys }) =>
-    `${count} records of ${left} have no match in ${right} and stay without its columns: ${keys}.`,
+    `${counted(count, left)} no match in ${right} and ${count === 1 ? "stays" : "stay"} without its columns: ${keys}.`,
   "unmatched-right": ({ count, left, right, keys }) =>
-    `${count} records of ${right} have no match in ${left} and are not in this table: ${keys}.`,
+    `${counted(count, right)} no match in ${left} and ${count === 1 ? "is" : "are"} not in this table: ${keys}.`,
   "matched-several": ({ count, left, right, keys }) =>
-    `${count} records of ${left} match several of ${right} and stand here once for each match: ${keys}.`,
+    `${count} ${count === 1 ? "record" : "records"} of ${left} ${count === 1 ? "matches" : "match"} several of ${right} and stand here once for each match: ${keys}.`,
   "look-alike": ({ left, right }) =>
     `${left} and ${right} look alike but are written with different characters, so they were not joined.`,
   "other-dimension": ({ column, count }) =>
-    `${count} cells of ${column} have a unit of another kind than the column and count as missing.`,
+    `${count} ${count === 1 ? "cell" : "cells"} of ${column} ${count === 1 ? "has" : "have"} a unit of another kind than the column and ${count === 1 ? "counts" : "count"} as missing.`,
   "other-scale": ({ column, count }) =>
-    `${count} cells of ${column} are graded on another scale than the column and count as missing.`,
+    `${count} ${count === 1 ? "cell" : "cells"} of ${column} ${count === 1 ? "is" : "are"} graded on another scale than the column and ${count === 1 ? "counts" : "count"} as missing.`,
 };
 
 /** The first names of a list, and how many more there are. */

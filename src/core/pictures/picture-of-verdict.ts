@@ -21,6 +21,9 @@ export function pictureOfVerdict(finding: Answer, columns: PictureColumns): Pict
   if (!columns.x) return pictureOfComparison(finding, columns);
   if (!columns.stated) return pictureOfRelation(finding, columns);
   const stated = columns.stated;
+  const periods = new Set(usedIndices(columns.table, finding.rows.used).map((row) => periodAt(stated, row)));
+  // Where all took part since, as in a test, the groups say more than the date.
+  if (columns.group && periods.size === 1) return pictureOfRelation(finding, columns);
   const [x, y] = [shownValues(columns.x), shownValues(columns.y)];
   const points = measuredPoints(columns.table, usedIndices(columns.table, finding.rows.used), x, y, (row) =>
     periodAt(stated, row),

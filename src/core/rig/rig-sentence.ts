@@ -30,8 +30,9 @@ type Said = {
 
 function biasInWords({ name, line, unit, dimension }: Said, by: number): string {
   const [bias, error] = [line.bias.value / by, line.bias.standardError / by];
-  if (!line.bias.shown) return `The ${name} shows no bias (${amountInWords(bias, error, unit)})`;
-  return `The ${name} reads ${amountInWords(Math.abs(bias), error, unit)} ${direction(dimension, bias > 0)}`;
+  if (!line.bias.shown)
+    return `The ${name.replaceAll(/[-_]/g, " ")} shows no bias (${amountInWords(bias, error, unit)})`;
+  return `The ${name.replaceAll(/[-_]/g, " ")} reads ${amountInWords(Math.abs(bias), error, unit)} ${direction(dimension, bias > 0)}`;
 }
 
 function rangeInWords({ line, unit }: Said, by: number): string {
@@ -46,7 +47,7 @@ function rangeInWords({ line, unit }: Said, by: number): string {
 function driftInWords({ line, unit }: Said, by: number): string {
   if (line.drift === null || !line.drift.shown) return "";
   const yearly = (line.drift.value * YEAR) / by;
-  return `; it drifts by ${amountInWords(yearly, (line.drift.standardError * YEAR) / by, unit)} a year`;
+  return `; it drifts ${yearly < 0 ? "down" : "up"} by ${amountInWords(Math.abs(yearly), (line.drift.standardError * YEAR) / by, unit)} a year`;
 }
 
 /** "The balance reads 0.31 ± 0.05 g heavy, the same across its range; repeatability 0.12 g." */
@@ -56,5 +57,5 @@ export function rigSentence(said: Said): string {
   const repeats = said.repeat
     ? `repeatability ${[numberInWords(scatter, scatter / Math.sqrt(2 * said.repeat.degreesOfFreedom)), unitForDisplay(said.unit)].join(" ").trim()}`
     : "repeatability not known, for nothing was read twice";
-  return `${biasInWords(said, by)}, ${rangeInWords(said, by)}${driftInWords(said, by)}; ${repeats}.`;
+  return `${biasInWords(said, by)}${said.line.linearity?.shown && said.line.bias.shown ? "" : ","} ${rangeInWords(said, by)}${driftInWords(said, by)}; ${repeats}.`;
 }

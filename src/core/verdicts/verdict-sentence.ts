@@ -24,8 +24,8 @@ const needed = (more: number) =>
   more === 1 ? "About one more like these would tell." : `About ${more} more like these would tell.`;
 
 export function verdictSentence(parts: VerdictParts): string {
-  const since = parts.statedText === null ? "" : ` since it was stated (${parts.statedText})`;
-  const shown = parts.test ? `${parts.test.shows}${since}` : `${(parts.noTest ?? "").replace(/\.$/, "")}${since}`;
+  const since = parts.statedText === null ? "" : `since it was stated (${parts.statedText}), `;
+  const shown = `${since}${parts.test ? parts.test.shows : (parts.noTest ?? "").replace(/\.$/, "").replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())}`;
   const lines = [`${verdictWords[parts.verdict]}: ${shown}.`];
   if (parts.verdict === "cannot-tell" && parts.test?.more) lines.push(needed(parts.test.more));
   else if (parts.verdict === "cannot-tell" && parts.test)

@@ -17,9 +17,18 @@ const position = (kind: string): Position =>
 const markOf = (picture: Picture, group: string | undefined) =>
   groupMarks(group === undefined ? 0 : picture.groups.indexOf(group));
 
+/** In rows of a label, points that would lie on each other are dealt out over three lanes, in the order of their values. */
+function lanes(picture: Picture, points: readonly PicturePoint[]) {
+  if (picture.y.kind !== "label" || points.length < 2) return [{ dy: 0, points }];
+  const sorted = [...points].sort((a, b) => Number(a.x) - Number(b.x));
+  return [-14, -7, 0].map((dy, lane) => ({ dy, points: sorted.filter((_, at) => at % 3 === lane) }));
+}
+
 function pointMarks({ picture, x, y }: Sheet, points: readonly PicturePoint[]): readonly Markish[] {
   const names: readonly (string | undefined)[] = picture.groups.length === 0 ? [undefined] : picture.groups;
-  const inBars = points.filter((point) => point.xLow !== undefined && point.xHigh !== undefined);
+  // Rows of a label are too narrow for the uncertainty of every single point.
+  const inBars =
+    picture.y.kind === "label" ? [] : points.filter((point) => point.xLow !== undefined && point.xHigh !== undefined);
   const upBars = points.filter((point) => point.yLow !== undefined && point.yHigh !== undefined);
   const bar = { stroke: "var(--ink-quiet)", strokeWidth: 1, strokeOpacity: 0.6 } as const;
   return [
@@ -46,21 +55,24 @@ function pointMarks({ picture, x, y }: Sheet, points: readonly PicturePoint[]): 
     ...names.flatMap((name) => {
       const mark = markOf(picture, name);
       const own = name === undefined ? points : points.filter((point) => point.group === name);
-      return own.length === 0
-        ? []
-        : [
-            dot(own, {
-              x: (p: PicturePoint) => x(p.x),
-              y: (p: PicturePoint) => y(p.y),
-              symbol: mark.shape,
-              stroke: mark.color,
-              strokeWidth: 1.6,
-              r: 4,
-              fill: mark.color,
-              fillOpacity: 0.35,
-              title: "label",
-            }),
-          ];
+      return lanes(picture, own).flatMap(({ dy, points: laid }) =>
+        laid.length === 0
+          ? []
+          : [
+              dot(laid, {
+                dy,
+                x: (p: PicturePoint) => x(p.x),
+                y: (p: PicturePoint) => y(p.y),
+                symbol: mark.shape,
+                stroke: mark.color,
+                strokeWidth: 1.6,
+                r: 4,
+                fill: mark.color,
+                fillOpacity: 0.35,
+                title: "label",
+              }),
+            ],
+      );
     }),
     ...(picture.groups.length && points.some((point) => point.group === undefined)
       ? [
@@ -83,6 +95,8 @@ function pointMarks({ picture, x, y }: Sheet, points: readonly PicturePoint[]): 
 type LayerOf<K extends PictureLayer["kind"]> = Extract<PictureLayer, { kind: K }>;
 type At = { readonly x: number; readonly y: number };
 type BandAt = { readonly x: number; readonly low: number; readonly high: number };
+/** An interval lies below the points of its row, not over them. */
+const BELOW = 12;
 type Interval = LayerOf<"intervals">["intervals"][number];
 
 /** Intervals lie along whichever axis holds numbers. */
@@ -98,8 +112,8 @@ function intervalMarks({ picture }: Sheet, layer: LayerOf<"intervals">): readonl
   } as const;
   return picture.y.kind === "label"
     ? [
-        ruleY(layer.intervals, { y: "label", x1: "low", x2: "high", ...thick }),
-        dot(layer.intervals, { x: "value", y: "label", ...middle }),
+        ruleY(layer.intervals, { y: "label", x1: "low", x2: "high", dy: BELOW, ...thick }),
+        dot(layer.intervals, { x: "value", y: "label", dy: BELOW, ...middle }),
       ]
     : [
         ruleX(layer.intervals, { x: "label", y1: "low", y2: "high", ...thick }),
@@ -146,7 +160,7 @@ function labelsAlong(picture: Picture, axis: "x" | "y"): readonly string[] {
 
 const WIDTH = 640;
 const HEIGHT = 400;
-const ROW = 34;
+const ROW = 48;
 
 /**
  * The picture as an SVG element made in the document handed in. Colours are roles of the page's style sheet, shapes differ by group,

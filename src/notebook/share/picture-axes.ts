@@ -30,7 +30,8 @@ export const pictureAxes = (x: PictureAxis, y: PictureAxis) => [
     tickSize: 4,
   }),
   axisY({
-    label: axisWords(y),
+    // Names down the side say what they are; a word beside them would stand in their way.
+    label: y.kind === "label" ? null : axisWords(y),
     labelArrow: "none",
     tickFormat: ticks[y.kind],
     ...(y.kind === "label" ? {} : { ticks: TICKS[y.kind] }),

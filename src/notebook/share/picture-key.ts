@@ -4,7 +4,8 @@ import type { GroupShape } from "./group-marks.ts";
 import { groupMarks } from "./group-marks.ts";
 
 const SVG = "http://www.w3.org/2000/svg";
-const LETTER = 7;
+/** Wide enough for a narrow screen too, where the words are drawn larger. */
+const LETTER = 10;
 const LINE = 20;
 const MOST = 30;
 
@@ -26,7 +27,9 @@ export function pictureKey(
   document: Document,
   width: number,
 ): { readonly element: Element | null; readonly height: number } {
-  if (picture.groups.length < 2) return { element: null, height: 0 };
+  // Rows down the side that bear the groups' names are their own key.
+  const named = picture.y.kind === "label" && picture.y.order?.join() === picture.groups.join();
+  if (picture.groups.length < 2 || named) return { element: null, height: 0 };
   const element = document.createElementNS(SVG, "g");
   element.setAttribute("aria-label", "key");
   // Below the label of the upright axis, which stands at the very top.

@@ -33,7 +33,7 @@ it("a column is called by its header in lower case with underscores", () =>
 it("a cell in inches of a column in mm is converted", () => closeTo(thickness.values[1] ?? 0, 0.00254, 1e-15));
 it("a cell in grams of a column in mm is missing, and the table says so", () => {
   expect(thickness.values[2]).toBeNaN();
-  expect(table.notes.join(" ")).toContain("1 cells of final_thickness have a unit of another kind");
+  expect(table.notes.join(" ")).toContain("1 cell of final_thickness has a unit of another kind");
 });
 it("a description's uncertainty holds for each cell that has none of its own", () =>
   closeTo(thickness.uncertainty?.[0] ?? 0, 0.02e-3, 1e-12));

@@ -51,7 +51,7 @@ it("a joined number traces to the right table's cell", () =>
   expect(table.cellAt("mass_2", 1)).toMatchObject({ file: "instruments.csv", row: 3, raw: "1.6", column: "mass_2" }));
 it("a missing match has no cell", () => expect(table.cellAt("mass_2", 3)).toBeNull());
 it("unmatched and several matches are said", () => {
-  expect(notes.join("\n")).toContain("1 records of tops.csv match several of instruments.csv");
+  expect(notes.join("\n")).toContain("1 record of tops.csv matches several of instruments.csv");
   expect(notes.join("\n")).toContain("3 records of tops.csv have no match in instruments.csv");
   expect(notes.join("\n")).toContain("3 records of instruments.csv have no match in tops.csv");
 });

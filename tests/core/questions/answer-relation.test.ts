@@ -63,7 +63,7 @@ describe("did stiffer tops end up thinner", () => {
   it("says it in a sentence with unit, interval and number of records", () => {
     const { x, y, columns } = tops("ols-simple-tops12");
     expect(answered(ask(columns, { x: [x], y })).sentence).toBe(
-      "Final thickness falls by 0.096 mm for each GPa of stiffness along (95 % interval −0.125 to −0.066 mm/GPa), 12 records.",
+      "The final thickness falls by 0.096 mm for each GPa of stiffness along (95 % interval −0.125 to −0.066 mm/GPa), 12 records.",
     );
   });
   it("gives one slope common to the species when it allows for them", () => {
@@ -84,7 +84,7 @@ describe("did stiffer tops end up thinner", () => {
     const { x, y, columns } = tops("ancova-reversal");
     const finding = answered(ask(columns, { x: [x], y }));
     expect(codes(finding)[0]).toBe("across-contradicts-within");
-    expect(finding.sentence).toMatch(/^Within each species, final thickness falls by 0\.05\d+ mm/);
+    expect(finding.sentence).toMatch(/^Within each species, the final thickness falls by 0\.05\d+ mm/);
     closeTo(finding.estimate.find((one) => one.name === "slope within species")!.value, -0.0508255292226344, 1e-9);
   });
   it("counts pieces of one tree together when the table says so, and says what that costs", () => {
@@ -112,7 +112,7 @@ describe("did stiffer tops end up thinner", () => {
   it("says how many more instruments would tell when it can't tell yet (power-slope, R 4.2.2)", () => {
     const { x, y, columns } = tops("power-slope");
     const finding = answered(ask(columns, { x: [x], y }));
-    expect(finding.sentence).toMatch(/^Can't tell yet whether final thickness rises or falls with stiffness along/);
+    expect(finding.sentence).toMatch(/^Can't tell yet whether the final thickness rises or falls with stiffness along/);
     expect(finding.sentence).toContain("about 8 more instruments would tell");
     expect(codes(finding)).toContain("few-records");
   });

@@ -39,7 +39,7 @@ describe("do species differ", () => {
     const pair = found.estimate.find((one) => one.name === "difference of density, larch less cedar")!;
     closeTo(pair.value, expected.difference!.value[0]!, 1e-9);
     closeTo(pair.low, expected.gh_low!.value[0]!, 1e-7);
-    expect(found.sentence).toMatch(/^Density of larch is 106 kg\/m³ above that of cedar/);
+    expect(found.sentence).toMatch(/^The density of larch is 106 kg\/m³ above that of cedar/);
   });
   it("compares two groups each with its own spread (Welch), and says when it can't tell yet", () => {
     const sleep = caseOf("welch-t-sleep");
@@ -50,7 +50,7 @@ describe("do species differ", () => {
     ];
     const found = answered(answerComparison({ table: tableOf([y, drug]), y, across: drug, ...base }));
     closeTo(found.estimate.at(-1)!.high, -sleep.expected.ci95_low!.value, 1e-9);
-    expect(found.sentence).toMatch(/^Can't tell yet whether extra differs across drug/);
+    expect(found.sentence).toMatch(/^Can't tell yet whether the extra differs across drug/);
   });
   it("orders grades by rank and never averages them", () => {
     const levels = ["dull", "fair", "good", "superb"];

@@ -2,7 +2,6 @@ import type { Finding } from "../../base/index.ts";
 import type { ColumnTable, GradeColumn } from "../../columns/index.ts";
 import { normalQuantile } from "../../numerics/index.ts";
 import { numberInWords } from "../../units/index.ts";
-import { capitalized } from "../capitalized.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
@@ -43,7 +42,7 @@ export function agreeGrades({ table, a, b, mask, asked }: GradesInput): Finding 
     standardError,
   };
   const same = first.filter((level, i) => level === second[i]).length;
-  const sentence = `${capitalized(columnInWords(a))} and ${columnInWords(b)} give the same grade to ${same} of ${n} pieces; agreement beyond chance, near misses counted in part, is ${numberInWords(value, standardError)} of 1 (95 % interval ${intervalInWords(agreed)}).`;
+  const sentence = `The ${columnInWords(a)} and the ${columnInWords(b)} give the same grade to ${same} of ${n} pieces; agreement beyond chance, near misses counted in part, is ${numberInWords(value, standardError)} of 1 (95 % interval ${intervalInWords(agreed)}).`;
   return finding({
     kind: "agreement",
     table,

@@ -59,8 +59,8 @@ export function answerAgreement(input: AgreementInput): Finding {
   const [nameA, nameB] = [columnInWords(a), columnInWords(b)];
   const says =
     directionOf(bias) === 0
-      ? `can't tell yet whether ${nameA} reads higher or lower than ${nameB}: the mean difference has a 95 % interval of ${intervalInWords(bias)}`
-      : `${nameA} reads ${numberInWords(Math.abs(bias.value), bias.standardError ?? null)}${unit} ${bias.value > 0 ? "higher" : "lower"} than ${nameB} on average (95 % interval ${intervalInWords(bias)})`;
+      ? `can't tell yet whether the ${nameA} reads higher or lower than the ${nameB}: the mean difference has a 95 % interval of ${intervalInWords(bias)}`
+      : `the ${nameA} reads ${numberInWords(Math.abs(bias.value), bias.standardError ?? null)}${unit} ${bias.value > 0 ? "higher" : "lower"} than the ${nameB} on average (95 % interval ${intervalInWords(bias)})`;
   const trendP = limits.trend?.p[1] ?? Number.NaN;
   const trend: Check = {
     id: "same-difference-throughout",

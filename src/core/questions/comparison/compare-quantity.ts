@@ -2,7 +2,6 @@ import type { Caution, Check, Estimate, Finding } from "../../base/index.ts";
 import type { QuantityColumn } from "../../columns/index.ts";
 import { median, tQuantile } from "../../numerics/index.ts";
 import { amountInWords, numberInWords, unitForDisplay } from "../../units/index.ts";
-import { capitalized } from "../capitalized.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
@@ -28,6 +27,10 @@ function leading(pairs: readonly Estimate[]): Estimate | undefined {
   const sure = pairs.filter((pair) => directionOf(pair) !== 0).sort((a, b) => Math.abs(b.value) - Math.abs(a.value));
   return sure[0] ?? [...pairs].sort((a, b) => size(b) - size(a))[0];
 }
+
+/** A mean as finely as it is known; as it stands where its group has no spread. */
+const meanInWords = (mean: Estimate | undefined, unit: string): string =>
+  amountInWords(mean?.value ?? 0, mean?.standardError || null, unit).replace(/ ± [^ ]+/, "");
 
 /** Means of groups with intervals, all differences, the sentence of the one that stands out. */
 export function compareQuantity(input: ComparisonInput, y: QuantityColumn, sample: Sample): Finding {
@@ -70,12 +73,12 @@ export function compareQuantity(input: ComparisonInput, y: QuantityColumn, sampl
   const lead = leading(pairs);
   if (!lead) return refused("one-group", { column: columnInWords(input.across), group: names[0] ?? "none" });
   const [more = "", less = ""] = lead.name.split(", ").slice(1).join(", ").split(" less ");
-  const told = `${names.map((name, g) => `${name} ${amountInWords(means[g]?.value ?? 0, null, y.unit)} (${counts[g]})`).join(", ")}`;
+  const told = `${names.map((name, g) => `${name} ${meanInWords(means[g], y.unit)} (${counts[g]})`).join(", ")}`;
   const unit = unitForDisplay(y.unit);
   const sentence =
     directionOf(lead) !== 0
-      ? `${capitalized(columnInWords(y))} of ${more} is ${numberInWords(lead.value, lead.standardError ?? null)}${unit === "" ? "" : ` ${unit}`} above that of ${less} (95 % interval ${intervalInWords(lead)}), ${sample.rows.length} records. Means: ${told}.`
-      : `Can't tell yet whether ${columnInWords(y)} differs across ${columnInWords(input.across)}: the difference that stands out most, ${more} less ${less}, has a 95 % interval of ${intervalInWords(lead)}, ${sample.rows.length} records. ${moreInWords(lead.value / (lead.standardError ?? 1), sample.rows.length, names.length)}. Means: ${told}.`;
+      ? `The ${columnInWords(y)} of ${more} is ${numberInWords(lead.value, lead.standardError ?? null)}${unit === "" ? "" : ` ${unit}`} above that of ${less} (95 % interval ${intervalInWords(lead)}), ${sample.rows.length} records. Means: ${told}.`
+      : `Can't tell yet whether the ${columnInWords(y)} differs across ${columnInWords(input.across)}: the difference that stands out most, ${more} less ${less}, has a 95 % interval of ${intervalInWords(lead)}, ${sample.rows.length} records. ${moreInWords(lead.value / (lead.standardError ?? 1), sample.rows.length, names.length)}. Means: ${told}.`;
   const cautions: Caution[] = [...commonCautions(sample, input.asked, 10)];
   const smallest = Math.min(...counts);
   if (smallest < FEW && sample.rows.length >= 10)

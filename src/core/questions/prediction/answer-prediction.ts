@@ -93,7 +93,7 @@ export function answerPrediction(input: PredictionInput): Finding {
   const unit = unitForDisplay(y.unit) === "" ? "" : ` ${unitForDisplay(y.unit)}`;
   const told = when.map(({ x: column, is }) => `${columnInWords(column)} of ${shownAmount(is, column)}`).join(" and ");
   const sentence =
-    `${capitalized(`expect ${columnInWords(y)} of about ${numberInWords(next.value, next.standardError ?? null)}${unit}`)} for a next instrument with ${told}${group === null ? "" : `, ${group}`}: 95 in 100 such would lie between ${intervalInWords(next)}, from ${n} records.`.replace(
+    `${capitalized(`expect a ${columnInWords(y)} of about ${numberInWords(next.value, next.standardError ?? null)}${unit}`)} for a next instrument with ${told}${group === null ? "" : `, ${group}`}: 95 in 100 such would lie between ${intervalInWords(next)}, from ${n} records.`.replace(
       "between",
       "within",
     );

@@ -2,7 +2,6 @@ import type { Estimate, Finding, Method, MethodFields } from "../../base/index.t
 import type { QuantityColumn } from "../../columns/index.ts";
 import { median, tQuantile } from "../../numerics/index.ts";
 import { numberInWords, quotientUnit, scaleFactor } from "../../units/index.ts";
-import { capitalized } from "../capitalized.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { finding } from "../finding.ts";
 import { deming } from "../methods/deming.ts";
@@ -132,7 +131,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     chosenBecause: "it was asked for by name",
     columns: [input.y, x],
     sentence: sure
-      ? `${capitalized(says)}, ${records}.`
-      : `Can't tell yet whether ${yWords} rises or falls with ${xWords} (95 % interval of the ${isSlope ? "slope" : "correlation"} ${intervalInWords(estimate)}), ${records}.`,
+      ? `The ${says}, ${records}.`
+      : `Can't tell yet whether the ${yWords} rises or falls with ${xWords} (95 % interval of the ${isSlope ? "slope" : "correlation"} ${intervalInWords(estimate)}), ${records}.`,
   });
 }

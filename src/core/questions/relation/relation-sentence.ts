@@ -20,7 +20,7 @@ const known = (input: RelationInput, slope: Estimate, at: number): string => {
 };
 
 const unknown = (input: RelationInput, slope: Estimate, at: number): string =>
-  `whether ${columnInWords(input.y)} rises or falls with ${columnInWords(input.x[at] ?? input.y)} (95 % interval of the ${input.powerLaw ? "exponent" : "slope"} ${intervalInWords(slope)})`;
+  `whether the ${columnInWords(input.y)} rises or falls with ${columnInWords(input.x[at] ?? input.y)} (95 % interval of the ${input.powerLaw ? "exponent" : "slope"} ${intervalInWords(slope)})`;
 
 /** What the sentence of a relation rests on besides its slopes. `misleading`: a label that flips or explains the slope, with the slope within its groups. */
 export type RelationFacts = {
@@ -40,9 +40,12 @@ export function relationSentence(
   const open = slopes.flatMap((slope, at) => (directionOf(slope) === 0 ? [{ slope, at }] : []));
   const more = open.map(({ slope }) => moreInWords(ratio(slope), records, parameters))[0];
   if (misleading) {
-    const across = sure[0] ?? `it cannot be told ${open.map(({ slope, at }) => unknown(input, slope, at)).join("; ")}`;
+    const across =
+      sure[0] !== undefined
+        ? `the ${sure[0]}`
+        : `it cannot be told ${open.map(({ slope, at }) => unknown(input, slope, at)).join("; ")}`;
     if (misleading.contradicts)
-      return `Within each ${misleading.group}, ${known(input, misleading.slope, 0)}. Across all ${records} records ${across}: that comes from the differences between one ${misleading.group} and another.`;
+      return `Within each ${misleading.group}, the ${known(input, misleading.slope, 0)}. Across all ${records} records ${across}: that comes from the differences between one ${misleading.group} and another.`;
     return `Across all ${records} records ${across}, but most of that comes from the differences between one ${misleading.group} and another: within each, can't tell yet (95 % interval ${intervalInWords(misleading.slope)}). ${moreInWords(ratio(misleading.slope), records, parameters + 1)}.`;
   }
   if (sure.length === 0)
@@ -51,7 +54,7 @@ export function relationSentence(
     open.length === 0
       ? ""
       : ` Can't tell yet ${open.map(({ slope, at }) => unknown(input, slope, at)).join(", nor ")}.`;
-  return `${upper(sure.join("; "))}${tail}.${rest}`;
+  return `The ${sure.join("; the ")}${tail}.${rest}`;
 }
 
 /** The sentence of `within G`: each group by itself. */
@@ -63,7 +66,7 @@ export function groupSentence(
   const parts = groups.map(({ group, slope }) =>
     directionOf(slope) === 0
       ? `within ${group}, can't tell yet (95 % interval ${intervalInWords(slope)})`
-      : `within ${group}, ${known(input, slope, 0)}`,
+      : `within ${group}, the ${known(input, slope, 0)}`,
   );
   return `${upper(parts.join("; "))}; ${records} records.`;
 }

@@ -19,5 +19,7 @@ export function viewColumns(entry: Entry, _key: string, inputs: Inputs, around: 
   });
   if (columns.length === 0) return null;
   const whole = columns.reduce((all, column) => withColumn(all, column), table.value);
-  return { table: tableInShort(whole, columns), view: tableView(whole, columns, name, around.gridCells) };
+  // What there is to say of the table itself stands with its records already.
+  const own = { ...whole, notes: [] };
+  return { table: tableInShort(own, columns), view: tableView(own, columns, name, around.gridCells) };
 }
