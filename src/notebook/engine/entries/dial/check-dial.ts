@@ -1,4 +1,11 @@
-import { dimensionInWords, sameDimension, toSi, type Unit, unitFromCode, unitFromText } from "../../../../core/units/index.ts";
+import {
+  dimensionInWords,
+  sameDimension,
+  toSi,
+  type Unit,
+  unitFromCode,
+  unitFromText,
+} from "../../../../core/units/index.ts";
 import type { AmountAt, Entry } from "../../../language/index.ts";
 import { computed, failed, type LocalProblem, needs } from "../../cell.ts";
 import { cells, type DialState } from "../../cells.ts";
