@@ -10,6 +10,7 @@ export * from "./limits.ts";
 export * from "./method.ts";
 export * from "./outcome.ts";
 export * from "./picture.ts";
+export * from "./power.ts";
 export * from "./problems.ts";
 export * from "./prose-node.ts";
 export * from "./refusals.ts";

@@ -1,4 +1,5 @@
 // Operators of the little language behind closureFunction: each builds one closure out of its operands' closures.
+import { power } from "../base/index.ts";
 import type { Run } from "./closure-scope.ts";
 
 const num = (value: unknown) => value as number;
@@ -21,7 +22,7 @@ export const closureOperators: ReadonlyMap<string, Two> = new Map<string, Two>([
   ["*", (a, b) => (e) => num(a(e)) * num(b(e))],
   ["/", (a, b) => (e) => num(a(e)) / num(b(e))],
   ["%", (a, b) => (e) => num(a(e)) % num(b(e))],
-  ["**", (a, b) => (e) => num(a(e)) ** num(b(e))],
+  ["**", (a, b) => (e) => power(num(a(e)), num(b(e)))],
   ["<", (a, b) => (e) => num(a(e)) < num(b(e))],
   [">", (a, b) => (e) => num(a(e)) > num(b(e))],
   ["<=", (a, b) => (e) => num(a(e)) <= num(b(e))],

@@ -1,4 +1,5 @@
 // The operators over one block of rows. Missing is NaN and passes through arithmetic by itself; comparisons pass it on.
+import { power } from "../base/index.ts";
 import type { BinaryOperator } from "./expression.ts";
 
 type Block = (a: Float64Array, b: Float64Array, out: Float64Array, count: number) => void;
@@ -30,7 +31,7 @@ export const binaryBlocks: { readonly [O in BinaryOperator]: Block } = {
   },
   // Missing to the power 0, and 1 to a missing power, are missing, whatever the platform says.
   "^": (a, b, out, count) => {
-    for (let i = 0; i < count; i++) out[i] = Number.isNaN(at(a, i)) ? Number.NaN : at(a, i) ** at(b, i);
+    for (let i = 0; i < count; i++) out[i] = Number.isNaN(at(a, i)) ? Number.NaN : power(at(a, i), at(b, i));
   },
   "=": compared((x, y) => x === y),
   "!=": compared((x, y) => x !== y),
@@ -53,5 +54,5 @@ export const binaryPartials: { readonly [O in BinaryOperator]?: (x: number, y: n
     "-": () => [1, -1],
     "*": (x, y) => [y, x],
     "/": (x, y) => [1 / y, -x / (y * y)],
-    "^": (x, y) => [y * x ** (y - 1), x > 0 ? Math.log(x) * x ** y : 0],
+    "^": (x, y) => [y * power(x, y - 1), x > 0 ? Math.log(x) * power(x, y) : 0],
   };

@@ -1,8 +1,9 @@
 // A catalogue function over one block of rows, and its partial derivatives.
+import { power } from "../base/index.ts";
 import type { FormulaFunction } from "./formula-function.ts";
 
 /** Relative step of the central difference: the third root of the double's spacing, where cutting and rounding errors are alike. */
-const STEP = Number.EPSILON ** (1 / 3);
+const STEP = power(Number.EPSILON, 1 / 3);
 
 /** Values of the function, row by row; missing where any argument is. */
 export function functionBlocks(

@@ -1,5 +1,5 @@
 // Computes a checked formula: for each block of rows, the steps in order over a stack of buffers. No code is made from text.
-import { Defect } from "../base/index.ts";
+import { Defect, power } from "../base/index.ts";
 import type { Contribution } from "../columns/index.ts";
 import { binaryBlocks, binaryPartials } from "./binary-blocks.ts";
 import type { FormulaInputs, NumberColumn } from "./formula-inputs.ts";
@@ -46,9 +46,9 @@ function operation(step: Step, operands: readonly StackValue[], { count }: Place
     if (hasErrors && partial) for (let i = 0; i < count; i++) [pa[i], pb[i]] = partial(a[i] as number, b[i] as number);
   } else if (step.does === "power") {
     const { exponent } = step;
-    for (let i = 0; i < count; i++) out[i] = Number.isNaN(a[i]) ? Number.NaN : (a[i] as number) ** exponent;
+    for (let i = 0; i < count; i++) out[i] = Number.isNaN(a[i]) ? Number.NaN : power(a[i] as number, exponent);
     if (hasErrors)
-      for (let i = 0; i < count; i++) pa[i] = exponent === 0 ? 0 : exponent * (a[i] as number) ** (exponent - 1);
+      for (let i = 0; i < count; i++) pa[i] = exponent === 0 ? 0 : exponent * power(a[i] as number, exponent - 1);
   } else if (step.does === "scale" || step.does === "negate") {
     const factor = step.does === "scale" ? step.factor : -1;
     for (let i = 0; i < count; i++) out[i] = (a[i] as number) * factor;

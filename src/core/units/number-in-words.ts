@@ -1,4 +1,5 @@
 // Numbers for sentences, rounded by their uncertainty (two significant digits of it). Numbers in JSON never pass here.
+import { power as powerOf } from "../base/index.ts";
 
 const HIGH = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const SIGNIFICANT = 4;
@@ -13,7 +14,7 @@ const fixed = (value: number, decimals: number): string =>
   withMinus(
     decimals >= 0
       ? value.toFixed(Math.min(decimals, 100))
-      : (Math.round(value / 10 ** -decimals) * 10 ** -decimals).toFixed(0),
+      : (Math.round(value / powerOf(10, -decimals)) * powerOf(10, -decimals)).toFixed(0),
   );
 
 const raised = (exponent: number) =>
@@ -33,7 +34,7 @@ export function roundedPair(
   if (uncertainty === null || !(uncertainty > 0)) return { ...roundedAlone(value), uncertainty: null };
   const size = exponentOf(Math.max(Math.abs(value), uncertainty), 6);
   const power = size < -4 || size >= 7 ? size : 0;
-  const scale = 10 ** power;
+  const scale = powerOf(10, power);
   const digits = digitsOf(uncertainty);
   const decimals = digits - 1 - exponentOf(uncertainty / scale, digits);
   return {
@@ -47,7 +48,10 @@ function roundedAlone(value: number): { readonly value: string; readonly power: 
   if (value === 0) return { value: "0", power: "" };
   const size = exponentOf(value, SIGNIFICANT);
   if (size < -4 || size >= 9)
-    return { value: withMinus(String(Number((value / 10 ** size).toFixed(SIGNIFICANT - 1)))), power: raised(size) };
+    return {
+      value: withMinus(String(Number((value / powerOf(10, size)).toFixed(SIGNIFICANT - 1)))),
+      power: raised(size),
+    };
   const text = fixed(value, Math.max(0, SIGNIFICANT - 1 - size));
   return { value: text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text, power: "" };
 }

@@ -1,4 +1,5 @@
 // Notes and cents in equal temperament. Octave numbers change at C: B3, then C4.
+import { power } from "../base/index.ts";
 
 /** A pitch with its canonical text: "G#2", "Ab3 +12c". Frequency in Hz. */
 export type Pitch = { readonly frequency: number; readonly text: string };
@@ -34,7 +35,7 @@ export function pitchFromText(text: string, concertPitch = CONCERT_PITCH): Pitch
   const shift = accidental === "#" ? 1 : accidental === "b" ? -1 : 0;
   const cents = found[5] === undefined ? 0 : Number(found[5]) * (found[4] === "-" ? -1 : 1);
   const midi = 12 * (Number(found[3]) + 1) + (SEMITONES.get(letter) ?? 0) + shift;
-  const frequency = concertPitch * 2 ** ((midi - A4 + cents / 100) / 12);
+  const frequency = concertPitch * power(2, (midi - A4 + cents / 100) / 12);
   return {
     frequency,
     text: `${letter}${accidental}${found[3]}${cents === 0 ? "" : ` ${cents > 0 ? "+" : "-"}${Math.abs(cents)}c`}`,

@@ -1,4 +1,5 @@
 // A unit ready for use: simple or compound, with its exact factor.
+import { power as powerOf } from "../base/index.ts";
 import type { Dimension, Rational } from "./dimension.ts";
 import { dimensionless, divideDimensions, multiplyDimensions, raiseDimension } from "./dimension.ts";
 import type { UnitPart } from "./unit-parts.ts";
@@ -32,9 +33,9 @@ const inverted = (a: Exact): Exact => ({ above: a.below, below: a.above, beside:
 function raised(record: UnitRecord, [n, d]: Rational): Exact {
   const beside = record.irrational ?? 1;
   const base = exact(BigInt(record.ratio[0]), BigInt(record.ratio[1]), beside);
-  if (d !== 1) return { above: 1n, below: 1n, beside: ((record.ratio[0] / record.ratio[1]) * beside) ** (n / d) };
+  if (d !== 1) return { above: 1n, below: 1n, beside: powerOf((record.ratio[0] / record.ratio[1]) * beside, n / d) };
   const size = BigInt(Math.abs(n));
-  const power = exact(base.above ** size, base.below ** size, beside ** Math.abs(n));
+  const power = exact(base.above ** size, base.below ** size, powerOf(beside, Math.abs(n)));
   return n < 0 ? inverted(power) : power;
 }
 

@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { freeBarRoots } from "./free-bar-roots.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
@@ -14,8 +15,8 @@ export const barYoungsModulusByMode = (
   frequency: number,
   mode: number,
 ): number =>
-  (48 * Math.PI ** 2 * mass * frequency ** 2 * length ** 3) /
-  ((freeBarRoots[mode - 1] ?? Number.NaN) ** 4 * width * thickness ** 3);
+  (48 * Math.PI ** 2 * mass * frequency ** 2 * power(length, 3)) /
+  (power(freeBarRoots[mode - 1] ?? Number.NaN, 4) * width * power(thickness, 3));
 
 export const barYoungsModulusByModeMethod = woodMethod({
   id: "bar-stiffness-by-mode",

@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { FREE_BAR_CONSTANT } from "./free-bar-roots.ts";
 import { sources } from "./sources.ts";
 import { leftOut, positive, woodMethod } from "./wood-method.ts";
@@ -17,7 +18,7 @@ export const barYoungsModulus = (
   thickness: number,
   frequency: number,
   shear = 1,
-): number => (shear * FREE_BAR_CONSTANT * mass * frequency ** 2 * length ** 3) / (width * thickness ** 3);
+): number => (shear * FREE_BAR_CONSTANT * mass * frequency ** 2 * power(length, 3)) / (width * power(thickness, 3));
 
 export const barYoungsModulusMethod = woodMethod({
   id: "bar-stiffness",

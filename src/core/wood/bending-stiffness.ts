@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
@@ -6,7 +7,7 @@ import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
  * youngsModulus: Pa, along the bend; thickness: m; poissonProduct: nu_LR nu_RL, 0 by default (a strip), about 0.011 for spruce. Result: N m. Source: thin plate.
  */
 export const bendingStiffness = (youngsModulus: number, thickness: number, poissonProduct = 0): number =>
-  (youngsModulus * thickness ** 3) / (12 * (1 - poissonProduct));
+  (youngsModulus * power(thickness, 3)) / (12 * (1 - poissonProduct));
 
 export const bendingStiffnessMethod = woodMethod({
   id: "bending-stiffness",

@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -11,7 +12,7 @@ export const cantileverModulus = (
   length: number,
   width: number,
   thickness: number,
-): number => (4 * force * length ** 3) / (width * thickness ** 3 * deflection);
+): number => (4 * force * power(length, 3)) / (width * power(thickness, 3) * deflection);
 
 export const cantileverModulusMethod = woodMethod({
   id: "cantilever-stiffness",

@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
@@ -7,7 +8,7 @@ import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
  * Result: as found. Source: Wood Handbook (GTR-190), equation 5-3. @example propertyAt12(11.5, 1.27, 0.075, 0.25) -> 10.587
  */
 export const propertyAt12 = (found: number, ratio: number, moisture: number, intersection = 0.25): number =>
-  found * ratio ** (-(0.12 - Math.min(moisture, intersection)) / (intersection - 0.12));
+  found * power(ratio, -(0.12 - Math.min(moisture, intersection)) / (intersection - 0.12));
 
 export const propertyAt12Method = woodMethod({
   id: "property-at-12",

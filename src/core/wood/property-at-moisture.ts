@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
@@ -7,7 +8,7 @@ import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
  * Source: Wood Handbook (GTR-190), equation 5-3. @example propertyAtMoisture(10.8e9, 8.5e9, 0.08, 0.25) -> 11.63e9
  */
 export const propertyAtMoisture = (at12: number, green: number, moisture: number, intersection = 0.25): number =>
-  moisture >= intersection ? green : at12 * (at12 / green) ** ((0.12 - moisture) / (intersection - 0.12));
+  moisture >= intersection ? green : at12 * power(at12 / green, (0.12 - moisture) / (intersection - 0.12));
 
 export const propertyAtMoistureMethod = woodMethod({
   id: "property-at-moisture",

@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -6,7 +7,7 @@ import { positive, woodMethod } from "./wood-method.ts";
  * youngsModulus: Pa; density: kg/m3. Result: m4/(kg s); spruce 11 to 15. Source: from the definition of c.
  */
 export const radiationRatio = (youngsModulus: number, density: number): number =>
-  Math.sqrt(youngsModulus / density ** 3);
+  Math.sqrt(youngsModulus / power(density, 3));
 
 export const radiationRatioMethod = woodMethod({
   id: "radiation-ratio",

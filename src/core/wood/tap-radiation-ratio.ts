@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { FREE_BAR_CONSTANT } from "./free-bar-roots.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
@@ -7,7 +8,7 @@ import { positive, woodMethod } from "./wood-method.ts";
  * mass: kg; length, width: m; frequency: lowest bending frequency held free, Hz. Result: m4/(kg s). Source: free bar, thickness eliminated.
  */
 export const tapRadiationRatio = (mass: number, length: number, width: number, frequency: number): number =>
-  (Math.sqrt(FREE_BAR_CONSTANT) * frequency * length ** 3 * width) / mass;
+  (Math.sqrt(FREE_BAR_CONSTANT) * frequency * power(length, 3) * width) / mass;
 
 export const tapRadiationRatioMethod = woodMethod({
   id: "tap-radiation-ratio",

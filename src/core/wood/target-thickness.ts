@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
@@ -20,7 +21,7 @@ export function targetThickness(
   const poissonAcross = (poisson * across) / along;
   const mu = 1 - poisson * poissonAcross;
   const twist = (2 * ((poissonAcross * along) / mu + 2 * shear)) / (length ** 2 * width ** 2);
-  const bending = along / (mu * length ** 4) + twist + across / (mu * width ** 4);
+  const bending = along / (mu * power(length, 4)) + twist + across / (mu * power(width, 4));
   return ((2 * frequency) / Math.PI) * Math.sqrt((12 * density) / bending);
 }
 

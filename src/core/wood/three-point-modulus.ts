@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -12,7 +13,7 @@ export const threePointModulus = (
   span: number,
   width: number,
   thickness: number,
-): number => (force * span ** 3) / (4 * width * thickness ** 3 * deflection);
+): number => (force * power(span, 3)) / (4 * width * power(thickness, 3) * deflection);
 
 export const threePointModulusMethod = woodMethod({
   id: "three-point-stiffness",

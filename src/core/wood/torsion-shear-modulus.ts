@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -15,8 +16,8 @@ export function torsionShearModulus(
 ): number {
   const ratio = width / thickness;
   let sum = 0;
-  for (let n = 1; n < 40; n += 2) sum += Math.tanh((n * Math.PI * ratio) / 2) / n ** 5;
-  const J = width * thickness ** 3 * (1 / 3 - (64 / Math.PI ** 5 / ratio) * sum);
+  for (let n = 1; n < 40; n += 2) sum += Math.tanh((n * Math.PI * ratio) / 2) / power(n, 5);
+  const J = width * power(thickness, 3) * (1 / 3 - (64 / power(Math.PI, 5) / ratio) * sum);
   const Ip = (width * thickness * (width ** 2 + thickness ** 2)) / 12;
   return (density * (2 * length * frequency) ** 2 * Ip) / J;
 }

@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -12,7 +13,7 @@ export function twoPistonInverse(
   air: number,
 ): { readonly plate: number; readonly coupling: number } {
   const plate = Math.sqrt(lower ** 2 + upper ** 2 - air ** 2);
-  return { plate, coupling: ((air * plate) ** 2 - (lower * upper) ** 2) ** 0.25 };
+  return { plate, coupling: power((air * plate) ** 2 - (lower * upper) ** 2, 0.25) };
 }
 
 export const twoPistonInverseMethod = woodMethod({

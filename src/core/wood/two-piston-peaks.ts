@@ -1,3 +1,4 @@
+import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -7,7 +8,7 @@ import { positive, woodMethod } from "./wood-method.ts";
  * Needs f_AP^2 < f_A f_P. Source: Christensen and Vistisen (1980).
  */
 export const twoPistonPeaks = (air: number, plate: number, coupling: number, sign = -1): number =>
-  Math.sqrt((air ** 2 + plate ** 2 + sign * Math.sqrt((plate ** 2 - air ** 2) ** 2 + 4 * coupling ** 4)) / 2);
+  Math.sqrt((air ** 2 + plate ** 2 + sign * Math.sqrt((plate ** 2 - air ** 2) ** 2 + 4 * power(coupling, 4))) / 2);
 
 export const twoPistonPeaksMethod = woodMethod({
   id: "two-piston-peaks",

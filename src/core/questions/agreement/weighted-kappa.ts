@@ -1,3 +1,5 @@
+import { power as powerOf } from "../../base/index.ts";
+
 export type KappaEstimate = { readonly value: number; readonly standardError: number };
 
 /**
@@ -19,7 +21,7 @@ export function weightedKappa(
     row[b[i] as number] = (row[b[i] as number] as number) + 1 / n;
   }
   const weight = (i: number, j: number) =>
-    i === j ? 1 : power === 0 ? 0 : 1 - (Math.abs(i - j) / (levels - 1)) ** power;
+    i === j ? 1 : power === 0 ? 0 : 1 - powerOf(Math.abs(i - j) / (levels - 1), power);
   const rows = share.map((row) => row.reduce((sum, p) => sum + p, 0));
   const columns = rows.map((_, j) => share.reduce((sum, row) => sum + (row[j] as number), 0));
   let observed = 0;

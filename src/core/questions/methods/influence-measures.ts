@@ -1,3 +1,4 @@
+import { power } from "../../base/index.ts";
 import { tTwoSided } from "../../numerics/index.ts";
 import type { LinearFit } from "./linear-fit.ts";
 
@@ -42,7 +43,7 @@ export function influenceMeasures(fit: LinearFit): InfluenceMeasures {
     studentized[i] = deleted;
     cooks[i] = (standard * standard * h) / (free * p);
     dffits[i] = deleted * Math.sqrt(h / free);
-    covarianceRatio[i] = (without / fit.sigma) ** (2 * p) / free;
+    covarianceRatio[i] = power(without / fit.sigma, 2 * p) / free;
     for (let j = 0; j < p; j++) {
       const row = fit.inverse[j] as Float64Array;
       let pull = 0;

@@ -1,5 +1,5 @@
 import type { Method } from "../../base/index.ts";
-import { declined, succeeded } from "../../base/index.ts";
+import { declined, power, succeeded } from "../../base/index.ts";
 import { chiSquareUpperTail, midranks } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { groupColumns } from "./group-columns.ts";
@@ -21,11 +21,11 @@ export function rankTest(
   });
   const ties = new Map<number, number>();
   for (const value of y) ties.set(value, (ties.get(value) ?? 0) + 1);
-  const tied = [...ties.values()].reduce((sum, t) => sum + t ** 3 - t, 0);
+  const tied = [...ties.values()].reduce((sum, t) => sum + power(t, 3) - t, 0);
   const plain =
     (12 / (n * (n + 1))) *
     sums.reduce((sum, s, g) => sum + (counts[g] as number) * (s / (counts[g] as number) - (n + 1) / 2) ** 2, 0);
-  const H = plain / (1 - tied / (n ** 3 - n));
+  const H = plain / (1 - tied / (power(n, 3) - n));
   return {
     H,
     df: groups - 1,
