@@ -1,4 +1,5 @@
 // The sentence of a rig check. The one place for it.
+import { power } from "../base/index.ts";
 
 import type { Dimension } from "../units/index.ts";
 import { amountInWords, numberInWords, scaleFactor, unitForDisplay } from "../units/index.ts";
@@ -38,7 +39,7 @@ function biasInWords({ name, line, unit, dimension }: Said, by: number): string 
 function rangeInWords({ line, unit }: Said, by: number): string {
   if (line.linearity === null) return "at the one reference it was checked with";
   if (!line.linearity.shown) return line.bias.shown ? "the same across its range" : "anywhere in its range";
-  const step = 10 ** Math.round(Math.log10(Math.abs(line.middle / by)));
+  const step = power(10, Math.round(Math.log10(Math.abs(line.middle / by))));
   const growth = amountInWords(Math.abs(line.linearity.value * step), line.linearity.standardError * step, unit);
   const way = line.linearity.value > 0 ? "more" : "less";
   return `at ${amountInWords(line.middle / by, null, unit)}, ${line.bias.shown ? "and" : "but reads"} ${growth} ${way} for every ${amountInWords(step, null, unit)}`;
