@@ -43,9 +43,11 @@ window.addEventListener("keydown", (event) => {
       (target) =>
         target instanceof HTMLElement && (target.isContentEditable || /^(input|textarea)$/i.test(target.tagName)),
     );
-  if (writing || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+  const key = event.key.toLowerCase();
+  // Doing again is Shift+Z on some platforms and Y on others.
+  if (writing || !(event.ctrlKey || event.metaKey) || (key !== "z" && !(key === "y" && event.ctrlKey))) return;
   event.preventDefault();
-  void (event.shiftKey ? state.redo() : state.undo());
+  void (event.shiftKey || key === "y" ? state.redo() : state.undo());
 });
 window.addEventListener("beforeunload", (event) => {
   if (state.unsaved.value) event.preventDefault();

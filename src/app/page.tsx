@@ -80,7 +80,8 @@ const Foot = () => (
           <kbd>Ctrl</kbd> or <kbd>Cmd</kbd> with <kbd>Enter</kbd> saves, <kbd>Escape</kbd> leaves it as it was
         </li>
         <li>
-          <kbd>Ctrl</kbd> or <kbd>Cmd</kbd> with <kbd>Z</kbd> undoes, with <kbd>Shift</kbd> too does again
+          <kbd>Ctrl</kbd> or <kbd>Cmd</kbd> with <kbd>Z</kbd> undoes, with <kbd>Shift</kbd> too, or
+          <kbd>Ctrl</kbd> with <kbd>Y</kbd>, does again
         </li>
       </ul>
     </details>

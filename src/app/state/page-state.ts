@@ -164,7 +164,10 @@ export function pageState(api: Api): PageState {
     canUndo: computed(() => past.value.length > 0 && editing.value === null),
     canRedo: computed(() => future.value.length > 0 && editing.value === null),
     list: async () => {
-      listing.value = settle(await api.notebooks()) ?? listing.value;
+      const asked = await api.notebooks();
+      // What another answer complains of meanwhile stays said.
+      if (asked.ok) listing.value = asked.value;
+      else settle(asked);
     },
     open: async (file) => {
       const turn = ++run.opened;
@@ -214,6 +217,10 @@ export function pageState(api: Api): PageState {
     },
     changedOutside: async (file) => {
       const now = saved.value;
+      if (now === null && file.endsWith(".md")) {
+        const asked = await api.notebooks();
+        if (asked.ok) listing.value = asked.value;
+      }
       if (now === null || (file !== now.file && file.endsWith(".md"))) return;
       const asked = await api.open(now.file);
       if (!asked.ok || saved.value !== now || (asked.value.digest === now.digest && file === now.file)) return;

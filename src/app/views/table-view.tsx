@@ -23,8 +23,8 @@ const Head = ({ column }: { readonly column: GridColumn }) => (
   </th>
 );
 
-const Cell = ({ cell }: { readonly cell: GridCell | undefined }) => (
-  <td {...(cell?.warning === undefined ? {} : { "data-warned": "yes" })}>
+const Cell = ({ cell, words }: { readonly cell: GridCell | undefined; readonly words: boolean }) => (
+  <td {...(words ? { "data-words": "yes" } : {})} {...(cell?.warning === undefined ? {} : { "data-warned": "yes" })}>
     <span class="reading">{cell?.reading}</span>
     {cell === undefined || cell.raw === cell.reading || cell.raw === "" ? null : <bdi class="raw">{cell.raw}</bdi>}
     {cell?.warning === undefined ? null : <small>{cell.warning}</small>}
@@ -76,7 +76,7 @@ export const TableView = ({ table, whole }: { readonly table: Table; readonly wh
                   </th>
                   {aside && <td>{row.setAside}</td>}
                   {table.columns.map((column, key) => (
-                    <Cell key={column.name} cell={row.cells[key]} />
+                    <Cell key={column.name} cell={row.cells[key]} words={column.kind === "words"} />
                   ))}
                 </tr>
               ))}

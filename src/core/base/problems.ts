@@ -60,7 +60,10 @@ export const problems: { readonly [C in ProblemCode]: (facts: Facts[C]) => strin
   "wrong-kind": ({ found, needed }) => `This is ${found}, and ${needed} is needed here.`,
   "wrong-argument-count": ({ name, have, need }) => `${name} takes ${need}, and has ${have} here.`,
   ring: ({ ring }) => `These need each other in a ring: ${ring}. Break it at one of them.`,
-  syntax: ({ found, expected }) => `${found} is not understood here; ${expected} was expected.`,
+  syntax: ({ found, expected }) =>
+    found === "The end"
+      ? `This stops too soon; ${expected} was expected.`
+      : `${found} is not understood here; ${expected} was expected.`,
   "name-taken": ({ name }) => `${name} is already the name of something above. Choose another name.`,
   "missing-file": ({ file }) => `The file ${file} is not in this folder. Put it there, or correct its name.`,
   "not-a-table": ({ file }) => `${file} cannot be read as a table. Save it as CSV or tab-separated text.`,
