@@ -74,6 +74,24 @@ it("opens at the printed address, takes the token out of it, and answers", async
   expect(await entry("within-species").locator("svg.chart circle, svg.chart path").count()).toBeGreaterThan(20);
 });
 
+it("says the answer first, then draws it, then what to mind most, and the rest under why", async () => {
+  const order = await entry("within-species").evaluate((section) =>
+    [...section.querySelectorAll(".sentence, figure, .answer-view > .cautions, .why-details")].map(
+      (part) => part.className || part.tagName.toLowerCase(),
+    ),
+  );
+  expect(order).toEqual(["sentence", "picture-view", "cautions", "why-details"]);
+  expect(await entry("within-species").locator(".answer-view > .cautions li").count()).toBe(2);
+  expect(await entry("within-species").locator(".why-details .cautions li").count()).toBeGreaterThan(0);
+  expect(await entry("within-species").locator("figcaption").textContent()).not.toContain("falls by");
+});
+
+it("says a verdict once, as a word beside its shape", async () => {
+  const rule = entry("thicker-rings-longer");
+  expect(await rule.locator(".verdict-mark").textContent()).toContain("Broken");
+  expect(await rule.locator(".sentence").textContent()).toMatch(/^Since it was stated \(2023-03-01\), the slope/);
+});
+
 it("leads from the answer to the raw cell of the file", async () => {
   const within = entry("within-species");
   await within.getByText("Why", { exact: true }).click();
@@ -110,6 +128,12 @@ it("changes the answer while the sentence is written, and the file when it is sa
   await page.getByRole("button", { name: "Undo" }).click();
   await page.getByText("Undone, and saved.").waitFor();
   expect(notebook()).toBe(before);
+  await page.locator("h1").click();
+  await page.keyboard.press("Control+y");
+  await page.getByText("Done again, and saved.").waitFor();
+  await page.keyboard.press("Control+z");
+  await page.getByText("Undone, and saved.").waitFor();
+  expect(notebook()).toBe(before);
 });
 
 it("says under the sentence what is not understood, while all other answers stand", async () => {
@@ -134,6 +158,47 @@ it("shows what another program changed in the file", async () => {
   await page.getByText("Here the two books meet again.").waitFor();
   writeFileSync(join(folder, "stiffer-tops.md"), before);
   await page.getByText("Here the two books meet.", { exact: false }).waitFor();
+});
+
+it("asks which of two versions stands, where the maker sees it, when a file was changed under a sentence", async () => {
+  const before = notebook();
+  await entry("within-species")
+    .getByRole("button", { name: /^Write within-species/ })
+    .click();
+  await written("within-species").fill("final_thickness against density");
+  const theirs = before.replace("Here the two books meet.", "Here both books meet.");
+  writeFileSync(join(folder, "stiffer-tops.md"), theirs);
+  await page.getByText("stiffer-tops.md was changed by something else. What you are writing stays.").waitFor();
+  await entry("within-species").getByRole("button", { name: "Save" }).click();
+  const heading = page.getByRole("heading", { name: "stiffer-tops.md was changed by something else" });
+  await heading.waitFor();
+  expect(await heading.evaluate((each) => each === document.activeElement)).toBe(true);
+  expect(notebook()).toBe(theirs);
+  await page.getByRole("button", { name: "Take the file’s" }).click();
+  await page.getByText("Here both books meet.", { exact: false }).waitFor();
+  writeFileSync(join(folder, "stiffer-tops.md"), before);
+  await page.getByText("Here the two books meet.", { exact: false }).waitFor();
+  // Refused on purpose, and said by the browser too.
+  violations.splice(0, violations.length, ...violations.filter((each) => !each.includes("409")));
+});
+
+it("says how to begin in a folder without a notebook, and shows the first one once it is saved", async () => {
+  const bare = mkdtempSync(join(tmpdir(), "thumbrule-bare-"));
+  writeFileSync(join(bare, "tops.csv"), "Piece,Thickness (mm)\nA,2.1\nB,2.2\n");
+  const own = spawn(process.execPath, ["dist/node/start.js", bare], { stdio: ["ignore", "pipe", "inherit"] });
+  const context = await browser.newContext();
+  const first = await context.newPage();
+  await first.goto(await printedUrl(own));
+  await first.getByText("There is no notebook in this folder yet.").waitFor();
+  writeFileSync(join(bare, "first-look.md"), (await first.locator("pre").textContent()) ?? "");
+  await first.getByRole("link", { name: "First look" }).click();
+  await first.getByText("tops: 2 records").waitFor();
+  await first.getByText(/no column species/).waitFor();
+  await context.close();
+  const ended = new Promise((done) => own.on("exit", done));
+  own.kill("SIGTERM");
+  await ended;
+  rmSync(bare, { recursive: true, force: true });
 });
 
 it("keeps a dated copy that opens from disk with the network off, and that verifies until a byte is changed", async () => {
