@@ -65,7 +65,7 @@ it("shows the sentence first, then the picture, then why", async () => {
   await state.open("tops.md");
   await expect.element(page.getByText("Stiffer tops end up thinner:")).toBeVisible();
   const order = [...(root.querySelector('[data-answer="relation"]')?.children ?? [])].map((child) => child.className);
-  expect(order).toEqual(["sentence", "cautions", "picture-view", "why-details"]);
+  expect(order).toEqual(["sentence", "picture-view", "cautions", "why-details"]);
   expect(root.querySelectorAll("svg.chart circle, svg.chart path").length).toBeGreaterThan(6);
 });
 

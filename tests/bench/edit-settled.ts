@@ -3,11 +3,12 @@ import { createNotebookEngine } from "../../src/notebook/engine/index.ts";
 import { type BenchLine, timeOf } from "./bench-line.ts";
 import { largeNotebook, largeTable } from "./large-notebook.ts";
 
-const [COLUMNS, ENTRIES, EDITS, FRAME] = [40, 60, 60, 16.7];
+type Size = { readonly rows: number; readonly columns: number; readonly entries: number; readonly edits: number };
 
-/** An edit against computing the whole notebook anew. */
-export async function editSettled(rows: number, entries = ENTRIES, edits = EDITS, limit = FRAME): Promise<BenchLine> {
-  const bytes = new TextEncoder().encode(largeTable(rows, COLUMNS));
+/** An edit against computing the whole notebook anew. `limit`: milliseconds that nineteen edits of twenty shall keep within. */
+export async function editSettled(size: Size, limit: number): Promise<BenchLine> {
+  const { rows, columns, entries, edits } = size;
+  const bytes = new TextEncoder().encode(largeTable(rows, columns));
   const readFile = async (path: string) => (path === "records/large.csv" ? bytes : null);
   const opened = () => createNotebookEngine({ readFile, schedule: setImmediate, asOf: null, version: "bench" });
   const whole: number[] = [];
@@ -15,21 +16,21 @@ export async function editSettled(rows: number, entries = ENTRIES, edits = EDITS
     whole.push(
       await timeOf(async () => {
         const fresh = opened();
-        fresh.update(largeNotebook(COLUMNS, entries, 2), "large.md");
+        fresh.update(largeNotebook(columns, entries, 2), "large.md");
         await fresh.settled();
         fresh.result();
         fresh.dispose();
       }),
     );
   const engine = opened();
-  engine.update(largeNotebook(COLUMNS, entries, 2), "large.md");
+  engine.update(largeNotebook(columns, entries, 2), "large.md");
   await engine.settled();
   const answered = engine.result().entries.filter((entry) => entry.finding && entry.finding.kind !== "refused").length;
   const times: number[] = [];
   for (let edit = 0; edit < edits; edit++)
     times.push(
       await timeOf(async () => {
-        engine.update(largeNotebook(COLUMNS, entries, 2 + (edit + 1) / 8), "large.md");
+        engine.update(largeNotebook(columns, entries, 2 + (edit + 1) / 8), "large.md");
         await engine.settled();
         engine.result();
       }),
@@ -39,7 +40,7 @@ export async function editSettled(rows: number, entries = ENTRIES, edits = EDITS
   const late = times[Math.min(times.length - 1, Math.floor(0.95 * times.length))] ?? 0;
   const middle = times[times.length >> 1] ?? 0;
   return {
-    name: `edit to settled, ${rows.toLocaleString("en")} rows x ${COLUMNS} columns x ${entries} entries`,
+    name: `edit to settled, ${rows.toLocaleString("en")} rows x ${columns} columns x ${entries} entries`,
     baseline: "the same notebook from scratch",
     ours: middle,
     theirs: Math.min(...whole),

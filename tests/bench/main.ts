@@ -10,8 +10,8 @@ import { timingsInWords } from "./timings-in-r.ts";
 
 const lines = [
   await notebookWhole(),
-  await editSettled(500),
-  await editSettled(100_000, 12, 8, 100),
+  await editSettled({ rows: 500, columns: 40, entries: 60, edits: 60 }, 16.7),
+  await editSettled({ rows: 100_000, columns: 8, entries: 8, edits: 8 }, 100),
   await relationFit(),
   await tableRead(),
   await commandReport(),
