@@ -160,7 +160,7 @@ function labelsAlong(picture: Picture, axis: "x" | "y"): readonly string[] {
 
 const WIDTH = 640;
 const HEIGHT = 400;
-const ROW = 48;
+const ROW = 58;
 
 /**
  * The picture as an SVG element made in the document handed in. Colours are roles of the page's style sheet, shapes differ by group,
