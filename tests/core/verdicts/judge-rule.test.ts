@@ -117,7 +117,7 @@ it("compares two groups by the interval of their difference", () => {
         mask: null,
       },
     });
-  expect(claim("spruce", "cedar", null)).toMatchObject({ verdict: "kept" });
+  expect(claim("spruce", "cedar", null)).toMatchObject({ verdict: "kept", method: { id: "welch-t" } });
   expect(claim("cedar", "spruce", null)).toMatchObject({ verdict: "broken" });
   expect(claim("spruce", "cedar", 60)).toMatchObject({ verdict: "cannot-tell" });
 });
