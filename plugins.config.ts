@@ -10,22 +10,22 @@ import type { Plugin } from "vite";
 /** `import { parser } from "./sentence.grammar"`: an LR parser out of a grammar file. */
 export const grammar = (): Plugin => ({ ...(lezer() as Plugin), enforce: "pre" });
 
-const VALIDATOR = ".validator.js";
+// A name that is no file's, ending in .js so that the development server resolves what the module imports.
+const VALIDATOR = { before: "\0validator:", after: ".js" } as const;
 
 /** `import validate from "…/wood.schema.json?validator"`: a compiled validator, no code made at run time. */
 export function validators(): Plugin {
   return {
     name: "json-schema-validators",
     enforce: "pre",
-    // The module's name ends in .js, so that its own imports are resolved by the development server too.
     async resolveId(source, importer) {
       if (!source.endsWith("?validator")) return null;
       const found = await this.resolve(source.slice(0, -"?validator".length), importer, { skipSelf: true });
-      return found ? `${found.id}${VALIDATOR}` : null;
+      return found ? `${VALIDATOR.before}${found.id}${VALIDATOR.after}` : null;
     },
     load(id) {
-      if (!id.endsWith(VALIDATOR)) return null;
-      const file = id.slice(0, -VALIDATOR.length);
+      if (!id.startsWith(VALIDATOR.before)) return null;
+      const file = id.slice(VALIDATOR.before.length, -VALIDATOR.after.length);
       this.addWatchFile(file);
       const ajv = new Ajv({ code: { source: true, esm: true, lines: true }, strict: true, allErrors: true });
       const write = (standalone as unknown as { default?: typeof standalone }).default ?? standalone;
