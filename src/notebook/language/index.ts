@@ -17,5 +17,4 @@ export * from "./sentence-highlighting.ts";
 export * from "./sentence-parser.ts";
 export * from "./syntax-from-body.ts";
 export type { SyntaxProblem } from "./syntax-reading.ts";
-export * from "./with-entry-body.ts";
 export * from "./words-page.ts";
