@@ -11,3 +11,7 @@ it("gives no number when the estimate stands on the line", () => {
   expect(recordsToSettle(20, 1, 0)).toBeNull();
   expect(recordsToSettle(20, 1, 0.01)).toBeNull();
 });
+it("gives a thousand, and no number above it", () => {
+  expect(recordsToSettle(125, 3, 1)).toBe(1000);
+  expect(recordsToSettle(126, 3, 1)).toBeNull();
+});

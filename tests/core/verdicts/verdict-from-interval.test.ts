@@ -10,3 +10,6 @@ it("breaks a rule when all of the interval lies below the claim", () => {
 it("cannot tell while the interval reaches across the claim", () => {
   expect(verdictFromInterval(-0.1, 0.4, 0)).toBe("cannot-tell");
 });
+it("cannot tell while the interval just touches the claim from below", () => {
+  expect(verdictFromInterval(-0.4, 0, 0)).toBe("cannot-tell");
+});
