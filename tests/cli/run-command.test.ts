@@ -184,3 +184,23 @@ it("says the words, the limits and the cautions out of the catalogues", async ()
     expect((await run([name])).stdout.length).toBeGreaterThan(200);
   }
 });
+
+it("reads a file by the description beside it, and tells of one that it does not understand", async () => {
+  const table = { "t.csv": 'id,mass (g)\nB-01,"1,234"\nB-02,"1,300"\n' };
+  const good = await json(["read", "t.csv"], { ...table, "t.about.json": '{"read":{"decimal":","}}' });
+  expect(good).toMatchObject({ code: 0, value: { options: { decimal: "," } } });
+  const bad = await json(["read", "t.csv"], { ...table, "t.about.json": '{"version":2}' });
+  expect(bad).toMatchObject({
+    code: 1,
+    value: { tables: [{ name: "t" }], problems: [{ file: "t.about.json", code: "description-not-understood" }] },
+  });
+});
+
+it("refuses a workbook with nothing in it, and JSON, as no tables", async () => {
+  const files = { "empty.xlsx": "", "t.json": '{"columns":[]} {"columns":[]}' };
+  for (const file of Object.keys(files))
+    expect(await json(["read", file], files)).toMatchObject({
+      code: 1,
+      value: { warnings: [{ code: "not-a-table" }] },
+    });
+});

@@ -1,10 +1,14 @@
-import { readTable } from "../../core/records/index.ts";
+import { limits, problems } from "../../core/base/index.ts";
+import { descriptionFromJson, readTable } from "../../core/records/index.ts";
+import { descriptionPath } from "../../notebook/engine/index.ts";
 import { type Command, textOption, UsageError } from "../command.ts";
 import { missingFile, problemAnswer } from "../open-notebook.ts";
-import type { problemLines } from "../problem-lines.ts";
+import { type AnyProblem, problemLines } from "../problem-lines.ts";
+import type { Surface } from "../surface.ts";
 
 type Options = Parameters<typeof readTable>[2];
-type ReadResult = ReturnType<typeof readTable>;
+/** `problems`: what is wrong with the description beside the file; left out when nothing is. */
+type ReadResult = ReturnType<typeof readTable> & { readonly problems?: readonly AnyProblem[] };
 
 function optionsFrom(text: string | undefined): Options {
   if (text === undefined) return undefined;
@@ -30,10 +34,26 @@ const inWords = (read: ReadResult): string =>
     ...read.warnings.map(
       (each) => `  ${[each.table, each.row, each.col].filter((part) => part !== undefined).join(":")} ${each.code}`,
     ),
+    ...(read.problems === undefined ? [] : [problemLines(read.problems)]),
   ].join("\n");
 
 const isRefused = (read: ReadResult): boolean =>
-  read.tables.length === 0 && !read.warnings.every((warning) => warning.code === "empty-file");
+  read.problems !== undefined ||
+  (read.tables.length === 0 && !read.warnings.every((warning) => warning.code === "empty-file"));
+
+/** A file read as a notebook beside it would: by the maker's description of it, which the options given go before. */
+async function fileRead(bytes: Uint8Array, file: string, options: Options, surface: Surface): Promise<ReadResult> {
+  const beside = descriptionPath(file);
+  const described = await surface.read(beside);
+  if (described === null) return readTable(bytes, file, options);
+  const small = described.length <= limits.notebookBytes.value;
+  const about = descriptionFromJson(small ? new TextDecoder().decode(described) : "");
+  if (about.ok) return readTable(bytes, file, { ...about.value.read, ...options });
+  const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
+  const code = "description-not-understood";
+  const sentence = problems[code]({ file: beside, place, reason });
+  return { ...readTable(bytes, file, options), problems: [{ file: beside, code, sentence }] };
+}
 
 /** How each cell of some files was read. */
 export const read: Command = {
@@ -49,7 +69,7 @@ export const read: Command = {
     for (const file of given.files) {
       const bytes = await surface.read(file);
       if (bytes === null) missing.push(missingFile(file));
-      else results.push(readTable(bytes, file, options));
+      else results.push(await fileRead(bytes, file, options, surface));
     }
     if (missing.length > 0) {
       const all = missing.flatMap(

@@ -29,10 +29,24 @@ function columnsOf({ fields = [], columns = {} }: Written): TableDescription["co
   return Object.fromEntries(all);
 }
 
+/** Where and why the description is one this program must not follow, null if nothing. `json`: any value of JSON. */
+function misplaced(json: unknown): { place: string; reason: string } | null {
+  if (typeof json !== "object" || json === null) return null;
+  const said = new Map(Object.entries(json));
+  const version = said.get("version");
+  if (version !== undefined && version !== 1 && version !== "1")
+    return { place: "version", reason: "only version 1 is known here" };
+  for (const place of ["path", "resources"])
+    if (said.has(place)) return { place, reason: "a description is for the table beside it and names no file" };
+  return null;
+}
+
 /** The description in a text of JSON, or where and why it is not understood. */
 export function descriptionFromJson(text: string): Outcome<TableDescription> {
   const json = parsed(text.startsWith("\ufeff") ? text.slice(1) : text);
   if (!json) return declined("description-not-understood", { place: "", reason: "it is not JSON" });
+  const wrong = misplaced(json.value);
+  if (wrong) return declined("description-not-understood", wrong);
   if (!validate(json.value)) {
     const first = validate.errors?.[0];
     return declined("description-not-understood", {

@@ -5,6 +5,7 @@ import type { ReadOptions } from "./read-options.ts";
 import type { ReadResult, ReadWarning, RecordSetAside, RecordTable } from "./read-result.ts";
 import { delimiterVote } from "./source/delimiter-vote.ts";
 import { hasForeignSignature, isNotText } from "./source/is-not-text.ts";
+import { isOtherText } from "./source/is-other-text.ts";
 import { plainRecords } from "./source/plain-records.ts";
 import type { RawRecord } from "./source/raw-record.ts";
 import { sourceText } from "./source/source-text.ts";
@@ -13,6 +14,9 @@ import { withoutOuterPipes } from "./source/without-outer-pipes.ts";
 import { tableFromLayout } from "./table-from-layout.ts";
 
 const SEPARATOR_LINE = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i;
+
+/** A workbook is never empty: with nothing in it, it is a broken workbook and no empty table. */
+const SHEET_NAME = /\.(?:xlsx|xls|ods)$/i;
 
 /** The file's name without folders and without its ending. */
 function stemOf(file: string): string {
@@ -63,7 +67,8 @@ export function readTable(bytes: Uint8Array, file: string, options: ReadOptions 
   if (bytes.length > limits.tableBytes.value) return refused("file-too-large");
   if (hasForeignSignature(bytes)) return refused("not-a-table");
   const source = sourceText(bytes, options.encoding);
-  if (isNotText(source.text)) return refused("not-a-table");
+  if (isNotText(source.text) || isOtherText(source.text, file)) return refused("not-a-table");
+  if (source.text.trim() === "" && SHEET_NAME.test(file)) return refused("not-a-table");
   const warnings: ReadWarning[] = source.guessed ? [{ code: "encoding-guessed" }] : [];
   if (source.text.trim() === "")
     return { ...head, tables: [], setAside: [], warnings: [...warnings, { code: "empty-file" }] };

@@ -22,3 +22,17 @@ it("says where a description is not understood", () => {
     refusal: { facts: { place: "columns/Mass/kind" } },
   });
 });
+it.each([
+  ['{"version":"999.0.0","columns":{}}', "version"],
+  ['{"version":2}', "version"],
+  ['{"version":[[1]]}', "version"],
+  ['{"path":"../../outside.csv"}', "path"],
+  ['{"resources":[{"path":"/etc/hostname"}]}', "resources"],
+])("refuses a description of a later form, or of another file: %s", (text, place) =>
+  expect(descriptionFromJson(text)).toMatchObject({
+    ok: false,
+    refusal: { code: "description-not-understood", facts: { place } },
+  }),
+);
+it("takes a description that says it is of version 1", () =>
+  expect(descriptionFromJson('{"version":1}')).toMatchObject({ ok: true }));
