@@ -1,5 +1,5 @@
 // The machine as commands see it, in Node.
-import { readFileSync } from "node:fs";
+import { constants, readFileSync } from "node:fs";
 import { open, readFile, rename, rm } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { createInterface } from "node:readline";
@@ -10,13 +10,14 @@ import type { StaticView, Surface } from "./surface.ts";
 const codeOf = (failure: unknown): string =>
   failure instanceof Error && "code" in failure ? String(failure.code) : "unknown";
 
-/** Bytes of a file up to the largest limit there is; null when it is not there. */
+/** Bytes of a file up to the largest limit there is; null when it is not there, or is a folder, a pipe or a device. */
 async function read(path: string): Promise<Uint8Array | null> {
   try {
-    const handle = await open(path, "r");
+    // Without waiting: to open a pipe that nobody writes to would never end.
+    const handle = await open(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
     try {
-      const { size } = await handle.stat();
-      return size > limits.tableBytes.value ? null : await handle.readFile();
+      const found = await handle.stat();
+      return !found.isFile() || found.size > limits.tableBytes.value ? null : await handle.readFile();
     } finally {
       await handle.close();
     }
