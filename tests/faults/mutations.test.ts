@@ -79,8 +79,8 @@ describe.each(notebooks)("%s", (path) => {
       engine.update(variant, path);
       await engine.settled();
       const { entries, problems } = engine.result();
-      const uncoded = problems.filter(({ code, sentence }) => code === "" || sentence === "");
-      expect([uncoded, finite(entries)], JSON.stringify(variant)).toEqual([[], true]);
+      const faults = problems.filter(({ code, sentence }) => code === "defect" || sentence === "");
+      expect([faults, finite(entries)], JSON.stringify(variant)).toEqual([[], true]);
       for (const { name } of entries) engine.trace(name);
     }
     engine.dispose();

@@ -19,6 +19,7 @@ const KEYS: Readonly<Record<string, readonly [fits: (value: unknown) => boolean,
   title: [(value) => typeof value === "string", "title is a line of text"],
   records: [isTextList, "records is a list of names, [tops, instruments]"],
   written: [(value) => typeof value === "string" && /^\d{4}-\d{2}-\d{2}$/.test(value), "written is a date, 2026-03-14"],
+  thumbrule: [(value) => value === 1, "this notebook is of a later form, and only form 1 is known here"],
 };
 
 /** How deep brackets stand in brackets, counted roughly: text in quotes counts too. */

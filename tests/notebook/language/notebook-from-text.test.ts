@@ -54,6 +54,7 @@ it.each([
   ["---\ntitle: [a\n---\n", "2:10 front-matter"],
   ["---\ntitle: !!js/function x\n---\n", "2:8 front-matter"],
   ["---\nrecords: tops\n---\n", "2:1 front-matter"],
+  ["---\ntitle: a\nthumbrule: 999\n---\n", "3:1 front-matter"],
   ["---\ntitle: a\n", "1:1 front-matter"],
 ])("tells what is wrong in %j: %s", (text, expected) => {
   expect(allProblems(read(text)).map(({ line, column, code }) => `${line}:${column} ${code}`)).toEqual([expected]);
