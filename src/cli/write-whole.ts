@@ -1,0 +1,38 @@
+// A file of the command line's own making is written whole or not at all, as a save of the service is.
+import * as files from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
+import type { Surface } from "./surface.ts";
+
+/** The operations of a write, as an argument, so that tests make each one fail. */
+export type WritingFiles = Pick<typeof files, "open" | "rename" | "rm">;
+
+const codeOf = (failure: unknown): string =>
+  failure instanceof Error && "code" in failure ? String(failure.code) : "unknown";
+
+/**
+ * Written beside, flushed, renamed over the old name, the folder flushed. A failure before the renaming leaves the old file, one
+ * after it the new file; no other file stays.
+ */
+export async function writeWhole(path: string, text: string, disk: WritingFiles = files): ReturnType<Surface["write"]> {
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.saving`);
+  try {
+    const handle = await disk.open(beside, "wx");
+    try {
+      await handle.writeFile(text);
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+    await disk.rename(beside, path);
+    const folder = await disk.open(dirname(path), "r");
+    try {
+      await folder.sync();
+    } finally {
+      await folder.close();
+    }
+    return { ok: true };
+  } catch (failure) {
+    await disk.rm(beside, { force: true }).catch(() => undefined);
+    return { ok: false, reason: codeOf(failure) };
+  }
+}
