@@ -8,6 +8,7 @@ import { boundedConnections } from "./bounded-connections.ts";
 import type { App } from "./create-app.ts";
 import { createApp } from "./create-app.ts";
 import { openWorkspace, type WorkspaceOptions } from "./workspace/open-workspace.ts";
+import type { Workspace } from "./workspace/workspace.ts";
 
 export type ServerOptions = Omit<WorkspaceOptions, "watch"> & {
   /** A free one is taken when none is given. */
@@ -27,6 +28,13 @@ export type RunningServer = {
 
 const secret = () => randomBytes(32).toString("base64url");
 const LIMITS = { headers: 10_000, body: 60_000, idle: 5_000, most: 64, headerBytes: 16 * 1024, farewell: 1_000 };
+
+/** Answers the notebook that opens first once, before anybody asks, so that its page finds it ready. What fails is said when it is asked for. */
+async function answerAhead(workspace: Workspace): Promise<void> {
+  const [first] = await workspace.notebooks();
+  const bytes = first === undefined ? null : await workspace.read(first.file);
+  if (first && bytes) await workspace.compute(first.file, new TextDecoder().decode(bytes), new Map());
+}
 
 /** Starts serving a folder. */
 export async function startServer(folder: string, options: ServerOptions): Promise<RunningServer> {
@@ -60,6 +68,7 @@ export async function startServer(folder: string, options: ServerOptions): Promi
   const log = (id: string, failure: unknown) =>
     options.log(`${id} ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`);
   app = createApp({ workspace, files, port, secrets, log, faultId: () => randomBytes(4).toString("hex") });
+  void answerAhead(workspace).catch(() => undefined);
   return {
     port,
     url: `http://127.0.0.1:${port}/?token=${secrets.token}`,
