@@ -8,8 +8,12 @@ const verdicts = { kept: "Kept", broken: "Broken", "cannot-tell": "Can't tell ye
 
 /** Records set aside by reason, in the order of their first: how many, and which. */
 function setAsideText(setAside: Answer["rows"]["setAside"]): string {
-  const pieces = new Map<string, readonly string[]>();
-  for (const { row, why } of setAside) pieces.set(why, [...(pieces.get(why) ?? []), row.piece]);
+  const pieces = new Map<string, string[]>();
+  for (const { row, why } of setAside) {
+    const names = pieces.get(why);
+    if (names) names.push(row.piece);
+    else pieces.set(why, [row.piece]);
+  }
   return [...pieces]
     .map(
       ([why, names]) =>

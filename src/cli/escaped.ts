@@ -14,10 +14,13 @@ const isDangerous = (unit: number): boolean => DANGEROUS.some(([from, to]) => un
 
 /** Control and direction characters as \uXXXX; line ends and tabs stay. In JSON text these marks mean the characters themselves. */
 export function escaped(text: string): string {
-  let shown = "";
+  const shown: string[] = [];
+  let from = 0; // Stretches rather than letters: a report may have a hundred million.
   for (let i = 0; i < text.length; i++) {
     const unit = text.charCodeAt(i);
-    shown += isDangerous(unit) ? `\\u${unit.toString(16).padStart(4, "0")}` : text.charAt(i);
+    if ((unit >= 0x20 && unit < 0x7f) || !isDangerous(unit)) continue;
+    shown.push(text.slice(from, i), `\\u${unit.toString(16).padStart(4, "0")}`);
+    from = i + 1;
   }
-  return shown;
+  return shown.length === 0 ? text : shown.join("") + text.slice(from);
 }
