@@ -2,7 +2,7 @@
 // THUMBRULE_THOROUGH=1 tries every fifth place and 200 damages of each file; otherwise a sample of them, the same each time.
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { readingWarnings, readTable } from "../../src/core/records/index.ts";
+import { descriptionFromJson, readingWarnings, readTable } from "../../src/core/records/index.ts";
 import { createNotebookEngine } from "../../src/notebook/engine/index.ts";
 import { seeded } from "../demo/seeded.ts";
 
@@ -14,6 +14,7 @@ const named = (place: string, ending: string) =>
     .map((name) => `${place}${name}`);
 const notebooks = named("./", ".md");
 const tables = named("./records/", ".csv");
+const descriptions = named("./records/", ".about.json");
 const read = async (path: string): Promise<Uint8Array | null> => {
   try {
     return readFileSync(new URL(path, folder));
@@ -75,7 +76,7 @@ describe.each(notebooks)("%s", (path) => {
   it("comes to results or to problems with codes, however it is cut and damaged", { timeout: longTest }, async () => {
     const text = readFileSync(new URL(path, folder), "utf8");
     const engine = createNotebookEngine({ readFile: read, schedule: setImmediate, asOf: null, version: "test" });
-    for (const variant of variants(path, text, { step: 97, damages: 12 })) {
+    for (const variant of variants(path, text, { step: 149, damages: 10 })) {
       engine.update(variant, path);
       await engine.settled();
       const { entries, problems } = engine.result();
@@ -90,10 +91,20 @@ describe.each(notebooks)("%s", (path) => {
 describe.each(tables)("%s", (path) => {
   it("is read to cells and known codes, however it is cut and damaged", { timeout: longTest }, () => {
     const text = readFileSync(new URL(path, folder), "utf8");
-    for (const variant of variants(path, text, { step: 53, damages: 40 })) {
+    for (const variant of variants(path, text, { step: 97, damages: 25 })) {
       const { tables, warnings, setAside } = readTable(new TextEncoder().encode(variant), path);
       const unknown = [...warnings, ...setAside].filter(({ code }) => !readingWarnings.has(code));
       expect([unknown, finite(tables)], JSON.stringify(variant)).toEqual([[], true]);
+    }
+  });
+});
+
+describe.each(descriptions)("%s", (path) => {
+  it("is understood, or refused with its code, however it is cut and damaged", () => {
+    const text = readFileSync(new URL(path, folder), "utf8");
+    for (const variant of variants(path, text, { step: 5, damages: 200 })) {
+      const read = descriptionFromJson(variant);
+      expect(read.ok || read.refusal.code, JSON.stringify(variant)).toBe(read.ok || "description-not-understood");
     }
   });
 });
