@@ -9,7 +9,7 @@ export const limits = {
   formulaDepth: { value: 200, words: "brackets inside brackets in a formula" },
   formulaOperators: { value: 20_000, words: "operators in one formula" },
   entryCharacters: { value: 256 * 1024, words: "one entry, in characters" },
-  entries: { value: 10_000, words: "entries of a notebook" },
+  entries: { value: 5_000, words: "entries of a notebook" },
   computedColumns: { value: 10_000, words: "columns made by formula" },
   unitExponent: { value: 99, words: "exponent of a unit" },
   requestBytes: { value: 8 * 1024 * 1024, words: "the body of a request, in bytes" },
