@@ -5,7 +5,7 @@ import type { AnyProblem } from "./problem-lines.ts";
 export const programProblems = {
   "not-built": () => "The parts for a dated copy are not built. Run npm run build first.",
   "not-written": ({ file, reason }: { readonly file: string; readonly reason: string }) =>
-    `${file} was not written (${reason}). What was there before is unchanged.`,
+    `${file} was not written for sure (${reason}). It holds what was there before, or the new text whole; write it again.`,
   "not-json": ({ line }: { readonly line: number }) =>
     `Line ${line} is not one JSON object with id, method and inputs.`,
 } as const;

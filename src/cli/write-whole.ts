@@ -1,4 +1,5 @@
 // A file of the command line's own making is written whole or not at all, as a save of the service is.
+import { randomBytes } from "node:crypto";
 import * as files from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import type { Surface } from "./surface.ts";
@@ -14,7 +15,7 @@ const codeOf = (failure: unknown): string =>
  * after it the new file; no other file stays.
  */
 export async function writeWhole(path: string, text: string, disk: WritingFiles = files): ReturnType<Surface["write"]> {
-  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.saving`);
+  const beside = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString("hex")}.saving`);
   try {
     const handle = await disk.open(beside, "wx");
     try {
