@@ -12,6 +12,7 @@ export default defineConfig({
     outDir: "../../dist/app",
     emptyOutDir: true,
     target: "es2023",
+    chunkSizeWarningLimit: 700,
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     license: true,
