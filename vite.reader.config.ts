@@ -19,7 +19,6 @@ const reader = (input: string, name: string, first: boolean): InlineConfig => ({
     outDir: "../../dist/reader",
     emptyOutDir: first,
     target: "es2023",
-    chunkSizeWarningLimit: 700,
     modulePreload: false,
     assetsInlineLimit: 1e9,
     cssCodeSplit: false,
