@@ -12,7 +12,7 @@ import { exactNumber } from "./exact-number.ts";
 import type { Expression } from "./expression.ts";
 import { expressionWalk, operandsOf } from "./expression-walk.ts";
 import type { FormulaProblem } from "./formula-problem.ts";
-import { formulaProblem } from "./formula-problem.ts";
+import { formulaProblem, unknownFunction } from "./formula-problem.ts";
 import type { FormulaScope } from "./formula-scope.ts";
 import { groupFunctionsByName } from "./function-catalogue.ts";
 import { nearestName } from "./nearest-name.ts";
@@ -94,17 +94,7 @@ function checkUnary(work: CheckWork, node: Extract<Expression, { kind: "unary" }
 
 function checkGroup(work: CheckWork, node: Extract<Expression, { kind: "group" }>, depth: number) {
   const calls = groupFunctionsByName.get(node.name);
-  if (!calls)
-    return failOperand(
-      work,
-      node,
-      formulaProblem(
-        node.nameSpan,
-        "unknown-function",
-        { name: node.name },
-        nearestName(node.name, groupFunctionsByName.keys()),
-      ),
-    );
+  if (!calls) return failOperand(work, node, unknownFunction(node, groupFunctionsByName.keys()));
   if (work.scope.table === null)
     return failOperand(
       work,

@@ -2,9 +2,8 @@ import { checkCall, wrongCount } from "./check-call.ts";
 import type { CheckWork, Operand } from "./check-work.ts";
 import { failOperand, pushOperand, unknownOperand } from "./check-work.ts";
 import type { Expression } from "./expression.ts";
-import { formulaProblem } from "./formula-problem.ts";
+import { formulaProblem, unknownFunction } from "./formula-problem.ts";
 import { functionsByName } from "./function-catalogue.ts";
-import { nearestName } from "./nearest-name.ts";
 import { typeInWords } from "./value-type.ts";
 
 /** A function of the catalogue with its arguments. */
@@ -14,17 +13,7 @@ export function checkFunction(
   operands: readonly Operand[],
 ) {
   const calls = functionsByName.get(node.name);
-  if (!calls)
-    return failOperand(
-      work,
-      node,
-      formulaProblem(
-        node.nameSpan,
-        "unknown-function",
-        { name: node.name },
-        nearestName(node.name, functionsByName.keys()),
-      ),
-    );
+  if (!calls) return failOperand(work, node, unknownFunction(node, functionsByName.keys()));
   const count = wrongCount(node, calls);
   if (count) return failOperand(work, node, count);
   const [only] = operands;

@@ -1,5 +1,6 @@
 import type { ProblemCode, problems } from "../base/index.ts";
 import type { Span } from "./expression.ts";
+import { nearestName } from "./nearest-name.ts";
 
 /** What is wrong in a formula and where, as offsets of the entry's body; whoever knows the file makes the sentence. */
 export type FormulaProblem = {
@@ -21,3 +22,9 @@ export const formulaProblem = <C extends ProblemCode>(
   facts,
   ...(suggestion === undefined ? {} : { suggestion }),
 });
+
+/** The problem of a function that the catalogue lacks, with the nearest name in it. */
+export const unknownFunction = (
+  { name, nameSpan }: { readonly name: string; readonly nameSpan: Span },
+  known: Iterable<string>,
+): FormulaProblem => formulaProblem(nameSpan, "unknown-function", { name }, nearestName(name, known));
