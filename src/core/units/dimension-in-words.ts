@@ -28,6 +28,3 @@ export function dimensionInWords(dimension: Dimension): string {
   if (isDimensionless(dimension)) return "a plain number";
   return NAMES.find(([, named]) => sameDimension(named, dimension))?.[0] ?? unitForDisplay(coherentUnit(dimension));
 }
-
-/** The dimension that one of these words names: the words of method records. Undefined if none. */
-export const dimensionOfWord = (word: string): Dimension | undefined => NAMES.find(([name]) => name === word)?.[1];

@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { specificGravityFromBasic } from "./specific-gravity.ts";
+import { specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
 import { anyReal, leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -27,8 +27,8 @@ export const densityFromBasicGravityMethod = woodMethod({
   },
   source: sources.handbookShrinkage,
   run: ({ basic, moisture, shrinkage }) => {
-    const specificGravity =
-      shrinkage < 0 ? specificGravityFromBasic(basic, moisture) : specificGravityFromBasic(basic, moisture, shrinkage);
-    return { density: 1000 * specificGravity * (1 + moisture), specificGravity };
+    const density =
+      shrinkage < 0 ? densityFromBasicGravity(basic, moisture) : densityFromBasicGravity(basic, moisture, shrinkage);
+    return { density, specificGravity: specificGravity(density, moisture) };
   },
 });

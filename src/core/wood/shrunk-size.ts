@@ -1,9 +1,8 @@
-import { FIBRE_SATURATION } from "./fibre-saturation.ts";
+import { dryness } from "./fibre-saturation.ts";
 import { sources } from "./sources.ts";
 import { notNegative, positive, woodMethod } from "./wood-method.ts";
 
-const bracket = (moisture: number, shrinkage: number) =>
-  1 - shrinkage * Math.max(0, (FIBRE_SATURATION - moisture) / FIBRE_SATURATION);
+const bracket = (moisture: number, shrinkage: number) => 1 - shrinkage * dryness(moisture);
 
 /**
  * A size at another moisture content: size (1 - S a(to)) / (1 - S a(from)), a = (0.30 - M)/0.30, 0 above 0.30.

@@ -1,9 +1,8 @@
-import { FIBRE_SATURATION } from "./fibre-saturation.ts";
+import { dryness } from "./fibre-saturation.ts";
 import { sources } from "./sources.ts";
 import { notNegative, positive, woodMethod } from "./wood-method.ts";
 
 const AVERAGE_SHRINKAGE = 0.265;
-const dryness = (moisture: number) => Math.max(0, (FIBRE_SATURATION - moisture) / FIBRE_SATURATION);
 
 /**
  * Specific gravity (oven-dry mass, volume at moisture M) from the density at M: density / (1000 (1 + M)).

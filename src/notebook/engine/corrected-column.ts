@@ -3,7 +3,7 @@ import { type Outcome, succeeded } from "../../core/base/index.ts";
 import type { Column, ColumnTable, DateColumn, QuantityColumn } from "../../core/columns/index.ts";
 import { calibrationFromRig } from "../../core/rig/index.ts";
 import type { RigState } from "./cells.ts";
-import { quantityOf } from "./column-kinds.ts";
+import { quantityOf } from "./quantity-of.ts";
 
 /** The day of each record that its readings were taken on: the first date column that is not the finishing date. */
 const daysOf = (table: ColumnTable): Float64Array | null => {

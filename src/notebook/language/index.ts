@@ -12,7 +12,6 @@ export * from "./print-entry.ts";
 export * from "./print-question.ts";
 export * from "./print-rule.ts";
 export * from "./sentence-forms.ts";
-export * from "./sentence-from-text.ts";
 export * from "./sentence-highlighting.ts";
 export * from "./sentence-parser.ts";
 export * from "./syntax-from-body.ts";

@@ -2,9 +2,9 @@ import type { Picture } from "../../../../core/base/index.ts";
 import { picturePoints } from "../../../../core/pictures/index.ts";
 import { type Computed, computed, failed, type Inputs } from "../../cell.ts";
 import { cells } from "../../cells.ts";
-import { labelOf } from "../../column-kinds.ts";
 import { amountsNamed, columnFrom, maskFrom } from "../../evaluated.ts";
 import { expressionText } from "../../expression-text.ts";
+import { labelOf } from "../../label-of.ts";
 import type { PictureSpec } from "./picture-spec.ts";
 
 /** One column against another, a mark for each group. */

@@ -13,8 +13,9 @@ import {
   refused,
 } from "../../../../core/questions/index.ts";
 import type { QuestionSyntax } from "../../../language/index.ts";
-import { labelOf, neededLabel, quantityOf, quantityOrGrade } from "../../column-kinds.ts";
 import { amountFrom } from "../../evaluated.ts";
+import { labelOf, neededLabel } from "../../label-of.ts";
+import { quantityOf, quantityOrGrade } from "../../quantity-of.ts";
 import type { AskedAnswer, Asking, AskingContext } from "./asking.ts";
 
 /** The refusal of a column of the wrong kind, as the answer. */

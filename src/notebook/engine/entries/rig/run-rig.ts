@@ -4,8 +4,8 @@ import { pictureOf } from "../../../../core/pictures/index.ts";
 import { checkRig } from "../../../../core/rig/index.ts";
 import { type Computed, computed, failed, type Inputs, type LocalProblem } from "../../cell.ts";
 import { cells, type RigState } from "../../cells.ts";
-import { quantityOf } from "../../column-kinds.ts";
 import { amountsNamed, maskFrom } from "../../evaluated.ts";
+import { quantityOf } from "../../quantity-of.ts";
 import type { RigSpec } from "./rig-spec.ts";
 
 /** Readings beside references of one rig; by the date and the operator where the table has them. */

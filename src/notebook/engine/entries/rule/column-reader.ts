@@ -4,10 +4,11 @@ import type { Column, LabelColumn, QuantityColumn } from "../../../../core/colum
 import type { Expression } from "../../../../core/formula/index.ts";
 import type { Condition, RuleAmount } from "../../../../core/verdicts/index.ts";
 import type { LocalProblem } from "../../cell.ts";
-import { neededLabel, quantityOf } from "../../column-kinds.ts";
 import { amountFrom, columnFrom, type InReach } from "../../evaluated.ts";
 import { expressionNames } from "../../expression-names.ts";
 import { expressionText } from "../../expression-text.ts";
+import { neededLabel } from "../../label-of.ts";
+import { quantityOf } from "../../quantity-of.ts";
 
 export type ColumnReader = {
   readonly quantity: (expression: Expression) => QuantityColumn | null;
