@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { descriptionFromJson, readingWarnings, readTable } from "../../src/core/records/index.ts";
 import { createNotebookEngine } from "../../src/notebook/engine/index.ts";
 import { seeded } from "../demo/seeded.ts";
+import { rowsOf } from "../support/rows-of.ts";
 
 const thorough = process.env.THUMBRULE_THOROUGH !== undefined;
 const folder = new URL("../../notebooks/", import.meta.url);
@@ -94,7 +95,7 @@ describe.each(tables)("%s", (path) => {
     for (const variant of variants(path, text, { step: 97, damages: 25 })) {
       const { tables, warnings, setAside } = readTable(new TextEncoder().encode(variant), path);
       const unknown = [...warnings, ...setAside].filter(({ code }) => !readingWarnings.has(code));
-      expect([unknown, finite(tables)], JSON.stringify(variant)).toEqual([[], true]);
+      expect([unknown, finite(tables.map(rowsOf))], JSON.stringify(variant)).toEqual([[], true]);
     }
   });
 });

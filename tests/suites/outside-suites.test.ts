@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { descriptionFromJson, readTable } from "../../src/core/records/index.ts";
+import { rowsOf } from "../support/rows-of.ts";
 
 const folder = process.env.THUMBRULE_SUITES ?? "";
 const here = (name: string) => folder !== "" && existsSync(join(folder, name));
@@ -15,8 +16,9 @@ suite("csv-spectrum")(said("csv-spectrum"), () => {
     const bytes = readFileSync(join(folder, "csv-spectrum/csvs", name));
     const wanted = JSON.parse(readFileSync(join(folder, "csv-spectrum/json", name.replace(".csv", ".json")), "utf8"));
     const records: Record<string, string>[] = Array.isArray(wanted) ? wanted : [wanted];
-    const table = readTable(bytes, name).tables[0];
-    const cells = table?.rows.map((row) => row.map((cell) => cell.raw.replace(/\r\n/g, "\n")));
+    const cells = readTable(bytes, name)
+      .tables.flatMap(rowsOf)
+      .map((row) => row.map((cell) => cell.raw.replace(/\r\n/g, "\n")));
     expect(cells).toEqual(records.map((record) => Object.values(record).map((text) => text.replace(/\r\n/g, "\n"))));
   });
 });
@@ -55,7 +57,7 @@ suite("naughty-strings")(said("naughty-strings"), () => {
     const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
     const lines = texts.map((text, at) => `N-${at},${quoted(text)}`);
     const read = readTable(new TextEncoder().encode(["id,note", ...lines].join("\n")), "naughty.csv");
-    expect(read.tables[0]?.rows.map((row) => row[1]?.raw)).toEqual(texts);
+    expect(read.tables.flatMap(rowsOf).map((row) => row[1]?.raw)).toEqual(texts);
     expect(({} as { polluted?: unknown }).polluted).toBeUndefined();
   });
 });

@@ -1,14 +1,14 @@
 import { limits, problems } from "../../core/base/index.ts";
-import { descriptionFromJson, readTable } from "../../core/records/index.ts";
+import { descriptionFromJson, printedReadResult, readRecords } from "../../core/records/index.ts";
 import { descriptionPath } from "../../notebook/engine/index.ts";
 import { type Command, textOption, UsageError } from "../command.ts";
 import { missingFile, problemAnswer } from "../open-notebook.ts";
 import { type AnyProblem, problemLines } from "../problem-lines.ts";
 import type { Surface } from "../surface.ts";
 
-type Options = Parameters<typeof readTable>[2];
+type Options = Parameters<typeof readRecords>[2];
 /** `problems`: what is wrong with the description beside the file; left out when nothing is. */
-type ReadResult = ReturnType<typeof readTable> & { readonly problems?: readonly AnyProblem[] };
+type ReadResult = Awaited<ReturnType<typeof readRecords>> & { readonly problems?: readonly AnyProblem[] };
 
 function optionsFrom(text: string | undefined): Options {
   if (text === undefined) return undefined;
@@ -25,7 +25,7 @@ const inWords = (read: ReadResult): string =>
   [
     read.file,
     ...read.tables.flatMap((table) => [
-      `  ${table.name}: ${table.rows.length} records`,
+      `  ${table.name}: ${table.rowCount} records`,
       ...table.columns.map(
         (column) => `    ${column.name}: ${column.kind}${column.unit === null ? "" : ` in ${column.unit}`}`,
       ),
@@ -37,6 +37,11 @@ const inWords = (read: ReadResult): string =>
     ...(read.problems === undefined ? [] : [problemLines(read.problems)]),
   ].join("\n");
 
+const inJson = ({ problems: found, ...read }: ReadResult): unknown => ({
+  ...(JSON.parse([...printedReadResult(read)].join("")) as object),
+  ...(found ? { problems: found } : {}),
+});
+
 const isRefused = (read: ReadResult): boolean =>
   read.problems !== undefined ||
   (read.tables.length === 0 && !read.warnings.every((warning) => warning.code === "empty-file"));
@@ -45,14 +50,14 @@ const isRefused = (read: ReadResult): boolean =>
 async function fileRead(bytes: Uint8Array, file: string, options: Options, surface: Surface): Promise<ReadResult> {
   const beside = descriptionPath(file);
   const described = await surface.read(beside);
-  if (described === null) return readTable(bytes, file, options);
+  if (described === null) return readRecords(bytes, file, options);
   const small = described.length <= limits.notebookBytes.value;
   const about = descriptionFromJson(small ? new TextDecoder().decode(described) : "");
-  if (about.ok) return readTable(bytes, file, { ...about.value.read, ...options });
+  if (about.ok) return readRecords(bytes, file, { ...about.value.read, ...options });
   const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
   const code = "description-not-understood";
   const sentence = problems[code]({ file: beside, place, reason });
-  return { ...readTable(bytes, file, options), problems: [{ file: beside, code, sentence }] };
+  return { ...(await readRecords(bytes, file, options)), problems: [{ file: beside, code, sentence }] };
 }
 
 /** How each cell of some files was read. */
@@ -79,7 +84,7 @@ export const read: Command = {
     }
     return {
       code: results.some(isRefused) ? 1 : 0,
-      json: results.length === 1 ? results[0] : results,
+      json: results.length === 1 ? inJson(results[0] as ReadResult) : results.map(inJson),
       text: results.map(inWords).join("\n"),
     };
   },

@@ -1,6 +1,7 @@
 // One typed column out of the cells of one column of a file.
 
-import type { DescribedColumn, Reading, RecordColumn } from "../records/index.ts";
+import type { Cells, DescribedColumn, RecordColumn } from "../records/index.ts";
+import { kindAt, valueAt } from "../records/index.ts";
 import { pitchFromText } from "../units/index.ts";
 import type { Column, ColumnOrigin } from "./column.ts";
 import { daysFromDate } from "./days-from-date.ts";
@@ -18,8 +19,11 @@ export type ColumnRead = { readonly column: Column; readonly otherDimension: num
 
 const WORDS_BY_NAME = /^(notes?|remarks?|comments?|words?|sound|impression|description|notas?|bemerkung(en)?)$/;
 
-const textOf = (cell: Reading): string | null =>
-  cell.value === null || cell.kind === "blank" || cell.kind === "unreadable" ? null : String(cell.value);
+const textsOf = (cells: Cells): (string | null)[] =>
+  Array.from({ length: cells.length }, (_, row) => {
+    const value = valueAt(cells, row);
+    return value === null ? null : String(value);
+  });
 
 /** Whether texts are notes in words and not names: called so, or mostly different and of three words or more on average. */
 function isWords(name: string, texts: readonly (string | null)[]): boolean {
@@ -32,26 +36,29 @@ function isWords(name: string, texts: readonly (string | null)[]): boolean {
 
 const YES = new Set(["yes", "true", "1"]);
 
-function textColumn(parts: Parts, cells: readonly Reading[], kind: string | undefined): Column {
-  const texts = cells.map(textOf);
+function textColumn(parts: Parts, cells: Cells, kind: string | undefined): Column {
+  const texts = textsOf(cells);
   if (kind === "words" || (kind !== "label" && kind !== "id" && isWords(parts.name, texts)))
     return { ...parts, kind: "words", texts };
   return { ...parts, kind: "label", ...labelsFromTexts(texts) };
 }
 
-function pitchColumn(parts: Parts, cells: readonly Reading[]): Column {
+function pitchColumn(parts: Parts, cells: Cells): Column {
   const frequencies = new Float64Array(cells.length).fill(Number.NaN);
-  const texts = cells.map((cell, row) => {
-    if (cell.kind !== "pitch" || cell.value === null) return null;
-    frequencies[row] =
-      typeof cell.value === "number" ? cell.value : (pitchFromText(cell.value)?.frequency ?? Number.NaN);
-    return typeof cell.value === "number" ? `${cell.value} Hz` : cell.value;
+  const texts = Array.from({ length: cells.length }, (_, row) => {
+    const value = kindAt(cells, row) === "pitch" ? valueAt(cells, row) : null;
+    if (value === null) return null;
+    frequencies[row] = typeof value === "number" ? value : (pitchFromText(value)?.frequency ?? Number.NaN);
+    return typeof value === "number" ? `${value} Hz` : value;
   });
   return { ...parts, kind: "pitch", frequencies, texts };
 }
 
-function dateColumn(parts: Parts, cells: readonly Reading[]): Column {
-  const texts = cells.map((cell) => (cell.kind === "date" && typeof cell.value === "string" ? cell.value : null));
+function dateColumn(parts: Parts, cells: Cells): Column {
+  const texts = Array.from({ length: cells.length }, (_, row) => {
+    const value = kindAt(cells, row) === "date" ? valueAt(cells, row) : null;
+    return typeof value === "string" ? value : null;
+  });
   return {
     ...parts,
     kind: "date",
@@ -65,14 +72,14 @@ export function columnFromCells(
   name: string,
   origin: ColumnOrigin,
   read: RecordColumn,
-  cells: readonly Reading[],
   said: DescribedColumn,
 ): ColumnRead {
+  const { cells } = read;
   const parts: Parts = {
     name,
     header: read.name,
     origin,
-    warnings: cells.reduce((count, cell) => count + (cell.code === undefined ? 0 : 1), 0),
+    warnings: cells.codePlaces?.reduce((count, place) => count + (place > 0 ? 1 : 0), 0) ?? 0,
   };
   const kind = said.kind ?? read.kind;
   const nothingLost = { otherDimension: 0, otherScale: 0 };
@@ -87,10 +94,7 @@ export function columnFromCells(
   if (kind === "pitch") return { column: pitchColumn(parts, cells), ...nothingLost };
   if (kind === "date") return { column: dateColumn(parts, cells), ...nothingLost };
   if (kind === "yes-no") {
-    const values = Int8Array.from(cells, (cell) => {
-      const text = textOf(cell);
-      return text === null ? -1 : YES.has(text.toLowerCase()) ? 1 : 0;
-    });
+    const values = Int8Array.from(textsOf(cells), (text) => (text === null ? -1 : YES.has(text.toLowerCase()) ? 1 : 0));
     return { column: { ...parts, kind: "yes-no", values }, ...nothingLost };
   }
   return { column: textColumn(parts, cells, said.kind), ...nothingLost };

@@ -1,7 +1,7 @@
 // From cells that were read to typed columns.
 import type { TraceCell } from "../base/index.ts";
-import type { RecordTable, TableDescription } from "../records/index.ts";
-import { readingInWords } from "../records/index.ts";
+import type { Cells, RecordTable, TableDescription } from "../records/index.ts";
+import { rawAt, readingAt, readingInWords } from "../records/index.ts";
 import type { Column } from "./column.ts";
 import { columnFromCells } from "./column-from-cells.ts";
 import { columnName, freeName } from "./column-name.ts";
@@ -12,17 +12,9 @@ import { firstNamingColumn, pieceNames } from "./piece-names.ts";
 /** Why a row that repeats an earlier one cell by cell takes no part. */
 export const REPEATED_ROW = "repeated row";
 
-/** Rows equal to an earlier row in every raw cell. */
-function repeatedRows(table: RecordTable): ReadonlyMap<number, string> {
-  const seen = new Set<string>();
-  const repeated = new Map<number, string>();
-  for (const [row, cells] of table.rows.entries()) {
-    const text = JSON.stringify(cells.map((cell) => cell.raw));
-    if (seen.has(text)) repeated.set(row, REPEATED_ROW);
-    seen.add(text);
-  }
-  return repeated;
-}
+/** Rows equal to an earlier row in every raw cell, as reading found them. */
+const repeatedRows = (table: RecordTable): ReadonlyMap<number, string> =>
+  new Map(table.repeatedRows.map((row) => [row, REPEATED_ROW]));
 
 /**
  * The typed columns of a table. table: as it was read; file: its path, for traces; name: what the notebook calls the table; said: what the maker
@@ -38,34 +30,43 @@ export function columnsFromTable(
   const saidOf = new Map(Object.entries(said.columns ?? {}));
   const columns = new Map<string, Column>();
   const notes: string[] = [];
-  const colOf = new Map<string, number>();
+  const cellsOf = new Map<string, { readonly col: number; readonly cells: Cells }>();
   for (const [index, read] of table.columns.entries()) {
     const about = saidOf.get(read.name) ?? {};
     const wanted = columnName(about.name ?? read.name);
     const own = freeName(wanted, columns);
     if (own !== wanted) notes.push(columnNotes["name-repeats"]({ header: read.name, name: own }));
-    const cells = table.rows.map((row) => row[index] ?? { raw: "", kind: "blank" as const, value: null, unit: null });
     const { column, otherDimension, otherScale } = columnFromCells(
       own,
       { from: "file", file, table: table.name, col: index + 1 },
       read,
-      cells,
       about,
     );
     if (otherDimension > 0) notes.push(columnNotes["other-dimension"]({ column: own, count: otherDimension }));
     if (otherScale > 0) notes.push(columnNotes["other-scale"]({ column: own, count: otherScale }));
     columns.set(own, column);
-    colOf.set(own, index);
+    cellsOf.set(own, { col: index + 1, cells: read.cells });
   }
   const cellAt = (column: string, row: number): TraceCell | null => {
-    const col = colOf.get(column);
-    const cell = col === undefined ? undefined : table.rows[row]?.[col];
-    return col === undefined || !cell
-      ? null
-      : { file, table: table.name, row: row + 1, col: col + 1, column, raw: cell.raw, reading: readingInWords(cell) };
+    const found = cellsOf.get(column);
+    if (!found || row < 0 || row >= table.rowCount) return null;
+    const cell = readingAt(found.cells, row);
+    return {
+      file,
+      table: table.name,
+      row: row + 1,
+      col: found.col,
+      column,
+      raw: cell.raw,
+      reading: readingInWords(cell),
+    };
   };
-  const rowCount = table.rows.length;
-  const named = { columns, rowCount, rawAt: (column: string, row: number) => cellAt(column, row)?.raw ?? "" };
+  const { rowCount } = table;
+  const raw = (column: string, row: number): string => {
+    const found = cellsOf.get(column);
+    return found ? rawAt(found.cells, row) : "";
+  };
+  const named = { columns, rowCount, rawAt: raw };
   const rows = pieceNames(named, firstNamingColumn(named)).map((piece, row) => ({ table: name, row: row + 1, piece }));
   return { name, rowCount, columns, rows, leftOut: repeatedRows(table), cellAt, notes };
 }

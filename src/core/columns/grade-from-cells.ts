@@ -1,4 +1,5 @@
-import type { Reading } from "../records/index.ts";
+import type { Cells } from "../records/index.ts";
+import { kindAt, unitAt, valueAt } from "../records/index.ts";
 
 const LETTERS = ["F", "E", "D", "C", "B", "A", "AA", "AAA"];
 const SIGNS = new Map([
@@ -24,10 +25,12 @@ function writtenRank(text: string): number | null {
 }
 
 /** The scale that most graded cells use; the first at a tie. */
-function commonScale(cells: readonly Reading[]): string | null {
+function commonScale(cells: Cells): string | null {
   const counts = new Map<string, number>();
-  for (const cell of cells)
-    if (cell.kind === "grade" && cell.unit !== null) counts.set(cell.unit, (counts.get(cell.unit) ?? 0) + 1);
+  for (let row = 0; row < cells.length; row++) {
+    const unit = kindAt(cells, row) === "grade" ? unitAt(cells, row) : null;
+    if (unit !== null) counts.set(unit, (counts.get(unit) ?? 0) + 1);
+  }
   let best: string | null = null;
   for (const [scale, count] of counts) if (best === null || count > (counts.get(best) ?? 0)) best = scale;
   return best;
@@ -37,7 +40,7 @@ function commonScale(cells: readonly Reading[]): string | null {
  * Ordered grades: levels lowest first, and each cell's level (-1 = missing). On a scale of whole numbers every level up to the top of the scale
  * exists, whether or not it was given. Cells on another scale than the column's commonest are missing and counted in `otherScale`.
  */
-export function gradeFromCells(cells: readonly Reading[]): {
+export function gradeFromCells(cells: Cells): {
   readonly codes: Int32Array;
   readonly levels: readonly string[];
   readonly otherScale: number;
@@ -45,14 +48,16 @@ export function gradeFromCells(cells: readonly Reading[]): {
   const scale = commonScale(cells);
   const ranks = new Map<string, number>();
   let otherScale = 0;
-  const texts = cells.map((cell) => {
-    if (cell.kind !== "grade" || cell.value === null) return null;
-    if (scale !== null && cell.unit !== null && cell.unit !== scale) {
+  const texts = Array.from({ length: cells.length }, (_, row) => {
+    const value = kindAt(cells, row) === "grade" ? valueAt(cells, row) : null;
+    if (value === null) return null;
+    const unit = unitAt(cells, row);
+    if (scale !== null && unit !== null && unit !== scale) {
       otherScale += 1;
       return null;
     }
-    const text = String(cell.value);
-    const rank = typeof cell.value === "number" ? cell.value : writtenRank(text);
+    const text = String(value);
+    const rank = typeof value === "number" ? value : writtenRank(text);
     if (rank === null || !Number.isFinite(rank)) return null;
     ranks.set(text, rank);
     return text;

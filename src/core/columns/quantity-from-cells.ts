@@ -1,4 +1,5 @@
-import type { DescribedColumn, Reading } from "../records/index.ts";
+import type { Cells, DescribedColumn } from "../records/index.ts";
+import { codeAt, kindAt, unitAt, valueAt } from "../records/index.ts";
 import type { Unit } from "../units/index.ts";
 import { pitchFromText, sameDimension, toSi, unitFromCode, unitFromText } from "../units/index.ts";
 import type { QuantityColumn } from "./column.ts";
@@ -11,8 +12,10 @@ export const unitOfCode = (code: string): Unit | null =>
   unitFromText(code) ?? (code === "1" ? unitFromCode("1") : null);
 
 /** The column's unit: as the maker says, as the head says, else that of the first cell with one, else none. */
-function columnUnit(cells: readonly Reading[], headUnit: string | null, said: DescribedColumn): Unit {
-  const first = cells.find((cell) => cell.kind === "quantity" && cell.unit !== null)?.unit ?? null;
+function columnUnit(cells: Cells, headUnit: string | null, said: DescribedColumn): Unit {
+  let first: string | null = null;
+  for (let row = 0; first === null && cells.unitPlaces !== null && row < cells.length; row++)
+    if (kindAt(cells, row) === "quantity") first = unitAt(cells, row);
   for (const code of [said.unit, headUnit, first]) {
     const unit = code ? unitOfCode(code) : null;
     if (unit) return unit;
@@ -37,7 +40,7 @@ function saidUncertainty(said: DescribedColumn, unit: Unit): number | null {
  * is no quantity, is missing. Uncertainty: the cell's own (half a range / sqrt 3), else what the maker says of the column, else 0; null if
  * no cell has any. `otherDimension` counts the cells set missing for their unit.
  */
-export function quantityFromCells(cells: readonly Reading[], headUnit: string | null, said: DescribedColumn) {
+export function quantityFromCells(cells: Cells, headUnit: string | null, said: DescribedColumn) {
   const unit = columnUnit(cells, headUnit, said);
   const every = saidUncertainty(said, unit);
   const values = new Float64Array(cells.length).fill(Number.NaN);
@@ -45,25 +48,33 @@ export function quantityFromCells(cells: readonly Reading[], headUnit: string | 
   const units = new Map<string, Unit | null>();
   let otherDimension = 0;
   let hasUncertainty = every !== null && every > 0;
-  for (const [row, cell] of cells.entries()) {
-    if (cell.kind === "pitch" && typeof cell.value === "string") {
-      const pitch = sameDimension(unit.dimension, unitFromCode("Hz").dimension) ? pitchFromText(cell.value) : null;
+  for (let row = 0; row < cells.length; row++) {
+    const kind = kindAt(cells, row);
+    if (kind !== "quantity" && kind !== "pitch") continue;
+    const written = valueAt(cells, row);
+    if (kind === "pitch" && typeof written === "string") {
+      const pitch = sameDimension(unit.dimension, unitFromCode("Hz").dimension) ? pitchFromText(written) : null;
       if (pitch) [values[row], uncertainty[row]] = [pitch.frequency, 0];
       continue;
     }
-    if (cell.kind !== "quantity" || typeof cell.value !== "number") continue;
-    const code = cell.unit ?? headUnit ?? said.unit ?? "1";
-    if (!units.has(code)) units.set(code, unitOfCode(code));
-    const own = units.get(code) ?? null;
+    if (kind !== "quantity" || typeof written !== "number") continue;
+    const code = unitAt(cells, row) ?? headUnit ?? said.unit ?? "1";
+    let own = units.get(code);
+    if (own === undefined) {
+      own = unitOfCode(code);
+      units.set(code, own);
+    }
     if (!own || !sameDimension(own.dimension, unit.dimension)) {
       otherDimension += 1;
       continue;
     }
-    const value = toSi(cell.value, own);
+    const value = toSi(written, own);
     if (!Number.isFinite(value)) continue;
     values[row] = value;
-    const half = cell.uncertainty;
-    const spread = half === undefined ? (every ?? 0) : half * own.factor * (cell.code === "range" ? OF_HALF_WIDTH : 1);
+    const half = cells.uncertainties?.[row] ?? Number.NaN;
+    const spread = Number.isNaN(half)
+      ? (every ?? 0)
+      : half * own.factor * (codeAt(cells, row) === "range" ? OF_HALF_WIDTH : 1);
     uncertainty[row] = Number.isFinite(spread) ? spread : 0;
     if (spread > 0) hasUncertainty = true;
   }

@@ -1,7 +1,13 @@
+export type * from "./cells.ts";
+export { codeAt, kindAt, rawAt, readingAt, unitAt, valueAt } from "./cells.ts";
+export { cellsFromReadings } from "./cells-from-readings.ts";
 export { descriptionFromJson } from "./description-from-json.ts";
+export { printedReadResult } from "./printed-read-result.ts";
 export type * from "./read-options.ts";
+export { readRecords } from "./read-records.ts";
 export type * from "./read-result.ts";
 export { readTable } from "./read-table.ts";
+export type * from "./reading.ts";
 export { readingInWords } from "./reading-in-words.ts";
 export * from "./reading-warnings.ts";
 export type * from "./table-description.ts";

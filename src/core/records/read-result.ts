@@ -1,23 +1,24 @@
-// How a file was read: its tables cell by cell, the records set aside, and the warnings. Plain JSON.
+// How a file was read: its tables column by column, the records set aside, and the warnings.
+import type { Cells } from "./cells.ts";
 import type { ReadOptions } from "./read-options.ts";
+import type { ColumnKind } from "./reading.ts";
 
-export type CellKind = "quantity" | "text" | "date" | "pitch" | "grade" | "blank" | "unreadable";
-export type ColumnKind = "quantity" | "text" | "date" | "pitch" | "grade" | "yes-no";
-
-/** One cell: the raw text as it stood in the file, and what it was read as. `value` is null for blank and unreadable. */
-export type Reading = {
-  readonly raw: string;
-  readonly kind: CellKind;
-  readonly value: number | string | null;
+/** `place`: the column's place among the fields of a record, from 0. */
+export type RecordColumn = {
+  readonly name: string;
   readonly unit: string | null;
-  readonly uncertainty?: number;
-  readonly code?: string;
+  readonly kind: ColumnKind;
+  readonly place: number;
+  readonly cells: Cells;
 };
-export type RecordColumn = { readonly name: string; readonly unit: string | null; readonly kind: ColumnKind };
+/** `records`: the record of the file (from 1) that each row was; `sheet`: its sheet of a workbook; `repeatedRows`: rows (from 0) that are equal to an earlier one. */
 export type RecordTable = {
   readonly name: string;
+  readonly sheet?: string;
   readonly columns: readonly RecordColumn[];
-  readonly rows: readonly (readonly Reading[])[];
+  readonly rowCount: number;
+  readonly records: Int32Array;
+  readonly repeatedRows: readonly number[];
 };
 /** A record of the file (from 1) that is no row, and why. */
 export type RecordSetAside = { readonly sheet?: string; readonly record?: number; readonly code: string };

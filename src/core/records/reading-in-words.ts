@@ -1,5 +1,5 @@
 import { unitForDisplay } from "../units/index.ts";
-import type { Reading } from "./read-result.ts";
+import type { Reading } from "./reading.ts";
 
 const unitWords = (cell: Reading): string => {
   if (cell.unit === null) return "";

@@ -1,6 +1,6 @@
 // What the maker says of a table in the file beside it (NAME.about.json).
 import type { ReadOptions } from "./read-options.ts";
-import type { ColumnKind } from "./read-result.ts";
+import type { ColumnKind } from "./reading.ts";
 
 /** `uncertainty`: standard uncertainty of each value, "0.02 mm" or an amount. `name`: what the column is called by. */
 export type DescribedColumn = {

@@ -1,15 +1,18 @@
 // A table's records as typed cells: each column is claimed by one reader, which reads it with the evidence of its neighbours.
+
+import { cellsFromReadings } from "./cells-from-readings.ts";
 import { columnHeads } from "./layout/column-heads.ts";
 import { rowWarnings } from "./layout/row-warnings.ts";
 import type { TableLayout } from "./layout/table-layout.ts";
 import type { ReadOptions } from "./read-options.ts";
-import type { Reading, ReadWarning, RecordColumn, RecordTable } from "./read-result.ts";
+import type { ReadWarning, RecordColumn, RecordTable } from "./read-result.ts";
 import { columnReader } from "./readers/column-reader.ts";
 import type { ColumnCell, ColumnSource } from "./readers/column-source.ts";
 import { field } from "./readers/field.ts";
 import { quantityDraft } from "./readers/quantity-draft.ts";
 import { isFormulaLike, specialWords } from "./readers/special-words.ts";
 import { isIdColumn } from "./readers/text-reader.ts";
+import type { Reading } from "./reading.ts";
 
 const wordsOf = (name: string) =>
   new Set(
@@ -70,18 +73,22 @@ export function tableFromLayout(
   const repeated = new Set(aboutRows.filter(({ code }) => code === "duplicate-row").map(({ row }) => row));
   const warnings: ReadWarning[] = aboutRows.map(({ row, code }) => ({ row: row + 1, code }));
   const columns: RecordColumn[] = [];
-  const cellsByColumn: (readonly Reading[])[] = [];
   for (const [at, source] of sources.entries()) {
     const reader = readers[at];
     if (!reader) continue;
     const read = reader.read(source, quantities);
     const cells = at === 0 && isIdColumn(source) && layout.header ? withRepeatedIds(read.cells, repeated) : read.cells;
-    columns.push({ name: source.name, unit: read.unit, kind: reader.kind });
-    cellsByColumn.push(cells);
+    columns.push({
+      name: source.name,
+      unit: read.unit,
+      kind: reader.kind,
+      place: heads[at]?.place ?? at,
+      cells: cellsFromReadings(cells),
+    });
     for (const code of [...(heads[at]?.warnings ?? []), ...read.warnings]) warnings.push({ col: at + 1, code });
     for (const [row, cell] of cells.entries())
       if (cell.code !== undefined) warnings.push({ row: row + 1, col: at + 1, code: cell.code });
   }
-  const rows = layout.rows.map((_, row) => cellsByColumn.map((cells) => cells[row] as Reading));
-  return { table: { name, columns, rows }, warnings };
+  const records = Int32Array.from(layout.rows, ({ record }) => record);
+  return { table: { name, columns, rowCount: layout.rows.length, records, repeatedRows: [...repeated] }, warnings };
 }

@@ -1,13 +1,13 @@
 // What reading a notebook and its files takes. Handed in, so that who has neither (a dated copy) carries none of it.
 import type { joinTables } from "../../core/columns/index.ts";
-import type { descriptionFromJson, readTable } from "../../core/records/index.ts";
+import type { descriptionFromJson, readRecords } from "../../core/records/index.ts";
 import type { Notebook } from "../language/index.ts";
 
 export type FileTools = {
   readonly notebookFromText: (text: string, path: string) => Notebook;
   /** Null where all tables are given. */
   readonly tables: {
-    readonly readTable: typeof readTable;
+    readonly readRecords: typeof readRecords;
     readonly descriptionFromJson: typeof descriptionFromJson;
     readonly joinTables: typeof joinTables;
   } | null;

@@ -28,10 +28,10 @@ export function sourcePlans(path: string, around: Surroundings): readonly CellPl
       needs: [needs(cells.bytes(path)), needs(cells.bytes(about))],
       key: "reading",
       base: 0,
-      run: (inputs) => {
+      run: async (inputs) => {
         const [bytes, described] = [inputs.get(cells.bytes(path)), inputs.get(cells.bytes(about))];
         return computed(
-          fileReading(around.tools, path, bytes.ok ? bytes.value : null, described.ok ? described.value : null),
+          await fileReading(around.tools, path, bytes.ok ? bytes.value : null, described.ok ? described.value : null),
         );
       },
     },
@@ -39,16 +39,16 @@ export function sourcePlans(path: string, around: Surroundings): readonly CellPl
 }
 
 /** A file read by its description; a description that is not understood is said, and the file is read without it. */
-function fileReading(
+async function fileReading(
   tools: FileTools["tables"],
   path: string,
   bytes: Uint8Array | null,
   described: Uint8Array | null,
-): FileReading {
+): Promise<FileReading> {
   if (bytes === null || tools === null) return { result: null, description: null, faulty: null };
   const about = described === null ? null : tools.descriptionFromJson(new TextDecoder().decode(described));
   const description = about?.ok ? about.value : null;
-  const result = tools.readTable(bytes, path, description?.read);
+  const result = await tools.readRecords(bytes, path, description?.read);
   if (!about || about.ok) return { result, description, faulty: null };
   const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
   return { result, description, faulty: { file: descriptionPath(path), place, reason } };

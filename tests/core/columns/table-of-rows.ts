@@ -1,5 +1,5 @@
 // Tables as they come out of reading, written short.
-import type { Reading, RecordTable } from "../../../src/core/records/index.ts";
+import { cellsFromReadings, type Reading, type RecordTable } from "../../../src/core/records/index.ts";
 
 type Written =
   | number
@@ -12,6 +12,12 @@ type Written =
       readonly code?: string;
       readonly kind?: Reading["kind"];
     };
+
+/** Rows equal to an earlier one. */
+function repeated(rows: readonly (readonly Written[])[]): number[] {
+  const texts = rows.map((row) => JSON.stringify(row));
+  return texts.flatMap((text, row) => (texts.indexOf(text) < row ? [row] : []));
+}
 
 /** heads: "mass [g] quantity"; rows: numbers are quantities in the head's unit, texts are texts, null is blank. */
 export function tableOfRows(
@@ -45,7 +51,15 @@ export function tableOfRows(
   };
   return {
     name,
-    columns: heads.map(([head, unit, kind]) => ({ name: head, unit: kind === "grade" ? null : unit, kind })),
-    rows: rows.map((row) => row.map((cell, i) => cellOf(cell, heads[i] ?? ["", null, "text"]))),
+    columns: heads.map((head, place) => ({
+      name: head[0],
+      unit: head[2] === "grade" ? null : head[1],
+      kind: head[2],
+      place,
+      cells: cellsFromReadings(rows.map((row) => cellOf(row[place] ?? null, head))),
+    })),
+    rowCount: rows.length,
+    records: Int32Array.from(rows, (_, row) => row + 2),
+    repeatedRows: repeated(rows),
   };
 }

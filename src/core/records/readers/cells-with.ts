@@ -1,4 +1,4 @@
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 import type { ColumnCell, ColumnSource } from "./column-source.ts";
 import { asText, reading, unreadable } from "./field.ts";
 

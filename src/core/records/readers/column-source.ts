@@ -1,6 +1,6 @@
 // All that a reader may look at: the column's name and unit, its cells, and what the maker answered.
 import type { ReadOptions } from "../read-options.ts";
-import type { ColumnKind, Reading } from "../read-result.ts";
+import type { ColumnKind, Reading } from "../reading.ts";
 import type { Field } from "./field.ts";
 import type { DraftOrCode } from "./quantity-draft.ts";
 import type { specialWords } from "./special-words.ts";

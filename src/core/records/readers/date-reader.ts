@@ -1,5 +1,5 @@
 // Columns of dates: ISO, dotted, slashed (by the column's evidence which number is the day), named months, serial numbers.
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 import { calendar, isDay, isoDay } from "./calendar.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";

@@ -1,5 +1,5 @@
 // A field ready for reading: cleaned text beside the raw one, and what was odd about it.
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 
 export type Field = {
   readonly raw: string;

@@ -1,5 +1,5 @@
 // Columns of grades. All cells are of one sort: amounts on a scale, signs, or letters.
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
 import { countOf, hasWord } from "./column-source.ts";

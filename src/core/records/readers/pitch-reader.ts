@@ -1,5 +1,5 @@
 // Columns of pitches: note names with cents, frequencies, and the German H, which is asked about.
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 import type { DecimalMark } from "./atom.ts";
 import { atomValue } from "./atom.ts";
 import { cellsWith } from "./cells-with.ts";

@@ -1,5 +1,5 @@
 // Columns of quantities: decimal mark by the column's evidence, unit by header, units row or cell, uncertainty, and what can't be read.
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 import type { DecimalMark } from "./atom.ts";
 import { atomValue, decimalsOf } from "./atom.ts";
 import { cellsWith } from "./cells-with.ts";

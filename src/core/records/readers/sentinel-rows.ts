@@ -1,5 +1,5 @@
 // Numbers that people write for "missing": -99, -999, -9999, 999, 9999, where they stand far outside the rest.
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 import type { ColumnSource } from "./column-source.ts";
 
 const SENTINELS = new Set([-99, -999, -9999, 999, 9999]);

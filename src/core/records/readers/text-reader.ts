@@ -1,5 +1,5 @@
 // Columns of words: kept as written, aliases by the maker's word only, look-alike spellings pointed out.
-import type { Reading } from "../read-result.ts";
+import type { Reading } from "../reading.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
 import { hasWord } from "./column-source.ts";

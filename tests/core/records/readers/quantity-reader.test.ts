@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { readTable } from "../../../../src/core/records/index.ts";
 import { law } from "../../../support/law.ts";
+import { rowsOf } from "../../../support/rows-of.ts";
 
 /** The last cell beside plain neighbours which show that the point is decimal. */
 function readingOf(cell: string, unit: string | null = "mm") {
@@ -14,7 +15,7 @@ function readingOf(cell: string, unit: string | null = "mm") {
     new TextEncoder().encode(`board;${head}\n${rows.map((row, at) => `N${at};${row}`).join("\n")}\nX;${quoted}\n`),
     "x.csv",
   );
-  const last = result.tables[0]?.rows.at(-1)?.[1];
+  const last = result.tables.flatMap(rowsOf).at(-1)?.[1];
   const { raw: _, kind: __, ...rest } = last ?? { raw: "", kind: "blank" };
   return rest;
 }
