@@ -10,11 +10,15 @@ export type DescribedColumn = {
   readonly meaning?: string;
   readonly name?: string;
 };
-/** Columns by header as read (without the unit); `missingValues` as in Table Schema. */
+/** Columns that hold readings of one thing, by header: their mean becomes the column `name`. */
+export type RepeatedReadings = { readonly name: string; readonly columns: readonly string[] };
+/** Columns by header as read (without the unit); `missingValues` as in Table Schema; `oneRowPer`: the column that names a piece of several rows. */
 export type TableDescription = {
   readonly title?: string;
   readonly description?: string;
   readonly columns?: Readonly<Record<string, DescribedColumn>>;
   readonly missingValues?: readonly string[];
+  readonly repeats?: readonly RepeatedReadings[];
+  readonly oneRowPer?: string;
   readonly read?: ReadOptions;
 };
