@@ -2,6 +2,7 @@ export type * from "./cells.ts";
 export { codeAt, kindAt, rawAt, readingAt, unitAt, valueAt } from "./cells.ts";
 export { cellsFromReadings } from "./cells-from-readings.ts";
 export { descriptionFromJson } from "./description-from-json.ts";
+export * from "./description-with-answers.ts";
 export type * from "./edits/record-edit.ts";
 export type * from "./edits/records-page.ts";
 export { printedReadResult } from "./printed-read-result.ts";
