@@ -27,7 +27,14 @@ export function validators(): Plugin {
       if (!id.startsWith(VALIDATOR.before)) return null;
       const file = id.slice(VALIDATOR.before.length, -VALIDATOR.after.length);
       this.addWatchFile(file);
-      const ajv = new Ajv({ code: { source: true, esm: true, lines: true }, strict: true, allErrors: true });
+      const ajv = new Ajv({
+        code: { source: true, esm: true, lines: true },
+        strict: true,
+        allErrors: true,
+        allowUnionTypes: true,
+        formats: { date: true }, // A word for people and other tools: how a date is written is the importer's matter.
+      });
+      ajv.addVocabulary(["x-kind", "x-unit", "x-typicalRange", "x-uncertainty"]);
       const write = (standalone as unknown as { default?: typeof standalone }).default ?? standalone;
       const code = write(ajv, ajv.compile(JSON.parse(readFileSync(file, "utf8")))).replace(
         /const (\w+) = require\("(ajv\/dist\/runtime\/\w+)"\)\.default/g,

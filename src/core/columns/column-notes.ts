@@ -7,6 +7,7 @@ type Facts = {
   "look-alike": { left: string; right: string };
   "other-dimension": { column: string; count: number };
   "other-scale": { column: string; count: number };
+  "far-from-usual": { column: string; piece: string; value: string; more: number; low: string; high: string };
 };
 
 const counted = (count: number, file: string): string =>
@@ -26,6 +27,8 @@ export const columnNotes: { readonly [C in keyof Facts]: (facts: Facts[C]) => st
     `${count} ${count === 1 ? "cell" : "cells"} of ${column} ${count === 1 ? "has" : "have"} a unit of another kind than the column and ${count === 1 ? "counts" : "count"} as missing.`,
   "other-scale": ({ column, count }) =>
     `${count} ${count === 1 ? "cell" : "cells"} of ${column} ${count === 1 ? "is" : "are"} graded on another scale than the column and ${count === 1 ? "counts" : "count"} as missing.`,
+  "far-from-usual": ({ column, piece, value, more, low, high }) =>
+    `${column} of ${piece} is ${value}${more === 0 ? "" : `, and ${more} more ${more === 1 ? "is" : "are"} as far off`}; usual is ${low} to ${high}. Is the unit right?`,
 };
 
 /** The first names of a list, and how many more there are. */

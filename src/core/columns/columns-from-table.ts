@@ -8,6 +8,7 @@ import { columnName, freeName } from "./column-name.ts";
 import { columnNotes } from "./column-notes.ts";
 import type { ColumnTable } from "./column-table.ts";
 import { firstNamingColumn, pieceNames } from "./piece-names.ts";
+import { unusualValues } from "./unusual-values.ts";
 
 /** Why a row that repeats an earlier one cell by cell takes no part. */
 export const REPEATED_ROW = "repeated row";
@@ -67,6 +68,11 @@ export function columnsFromTable(
     return found ? rawAt(found.cells, row) : "";
   };
   const named = { columns, rowCount, rawAt: raw };
-  const rows = pieceNames(named, firstNamingColumn(named)).map((piece, row) => ({ table: name, row: row + 1, piece }));
+  const pieces = pieceNames(named, firstNamingColumn(named));
+  for (const column of columns.values()) {
+    const remark = unusualValues(column, saidOf.get(column.header)?.usual, pieces);
+    if (remark !== null) notes.push(remark);
+  }
+  const rows = pieces.map((piece, row) => ({ table: name, row: row + 1, piece }));
   return { name, rowCount, columns, rows, leftOut: repeatedRows(table), cellAt, notes };
 }

@@ -18,11 +18,12 @@ function parsed(text: string): { value: unknown } | null {
 /** Fields of Table Schema as columns by header; what `columns` says of the same header goes first. */
 function columnsOf({ fields = [], columns = {} }: Written): TableDescription["columns"] {
   const all = new Map<string, DescribedColumn>();
-  for (const { name, description, kind, unit, uncertainty } of fields)
+  for (const { name, description, kind, unit, uncertainty, usual } of fields)
     all.set(name, {
       ...(kind ? { kind } : {}),
       ...(unit ? { unit } : {}),
       ...(uncertainty ? { uncertainty } : {}),
+      ...(usual ? { usual } : {}),
       ...(description ? { meaning: description } : {}),
     });
   for (const [name, column] of Object.entries(columns)) all.set(name, { ...all.get(name), ...column });

@@ -13,4 +13,6 @@ export { readTable } from "./read-table.ts";
 export type * from "./reading.ts";
 export { readingInWords } from "./reading-in-words.ts";
 export * from "./reading-warnings.ts";
+export { descriptionWithUsual } from "./schemas/description-with-usual.ts";
+export { type RecordSchema, recordSchemas, type SchemaField } from "./schemas/record-schemas.ts";
 export type * from "./table-description.ts";

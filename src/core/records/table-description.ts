@@ -2,12 +2,15 @@
 import type { ReadOptions } from "./read-options.ts";
 import type { ColumnKind } from "./reading.ts";
 
+/** What values usually are, in `unit` or else in the column's own. */
+export type UsualRange = { readonly low: number; readonly high: number; readonly unit?: string };
 /** `uncertainty`: standard uncertainty of each value, "0.02 mm" or an amount. `name`: what the column is called by. */
 export type DescribedColumn = {
   readonly kind?: ColumnKind;
   readonly unit?: string;
   readonly uncertainty?: string | { readonly value: number; readonly unit?: string };
   readonly meaning?: string;
+  readonly usual?: UsualRange;
   readonly name?: string;
 };
 /** Columns that hold readings of one thing, by header: their mean becomes the column `name`. */

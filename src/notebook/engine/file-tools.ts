@@ -1,6 +1,6 @@
 // What reading a notebook and its files takes. Handed in, so that who has neither (a dated copy) carries none of it.
 import type { joinTables } from "../../core/columns/index.ts";
-import type { descriptionFromJson, readRecords } from "../../core/records/index.ts";
+import type { descriptionFromJson, descriptionWithUsual, readRecords } from "../../core/records/index.ts";
 import type { Notebook } from "../language/index.ts";
 
 export type FileTools = {
@@ -9,6 +9,7 @@ export type FileTools = {
   readonly tables: {
     readonly readRecords: typeof readRecords;
     readonly descriptionFromJson: typeof descriptionFromJson;
+    readonly descriptionWithUsual: typeof descriptionWithUsual;
     readonly joinTables: typeof joinTables;
   } | null;
 };

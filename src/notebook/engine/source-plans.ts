@@ -47,8 +47,9 @@ async function fileReading(
 ): Promise<FileReading> {
   if (bytes === null || tools === null) return { result: null, description: null, faulty: null };
   const about = described === null ? null : tools.descriptionFromJson(new TextDecoder().decode(described));
-  const description = about?.ok ? about.value : null;
-  const result = await tools.readRecords(bytes, path, description?.read);
+  const said = about?.ok ? about.value : null;
+  const result = await tools.readRecords(bytes, path, said?.read);
+  const description = tools.descriptionWithUsual(result.tables, said);
   if (!about || about.ok) return { result, description, faulty: null };
   const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
   return { result, description, faulty: { file: descriptionPath(path), place, reason } };
