@@ -8,6 +8,12 @@ type Facts = {
   "other-dimension": { column: string; count: number };
   "other-scale": { column: string; count: number };
   "far-from-usual": { column: string; piece: string; value: string; more: number; low: string; high: string };
+  "readings-unusable": { name: string; columns: string };
+  "readings-missing": { name: string; count: number; most: number };
+  "piece-unknown": { column: string };
+  "one-row-per": { readings: number; pieces: number; file: string };
+  "equal-readings": { count: number };
+  "readings-disagree": { column: string; count: number; pieces: string };
 };
 
 const counted = (count: number, file: string): string =>
@@ -29,6 +35,18 @@ export const columnNotes: { readonly [C in keyof Facts]: (facts: Facts[C]) => st
     `${count} ${count === 1 ? "cell" : "cells"} of ${column} ${count === 1 ? "is" : "are"} graded on another scale than the column and ${count === 1 ? "counts" : "count"} as missing.`,
   "far-from-usual": ({ column, piece, value, more, low, high }) =>
     `${column} of ${piece} is ${value}${more === 0 ? "" : `, and ${more} more ${more === 1 ? "is" : "are"} as far off`}; usual is ${low} to ${high}. Is the unit right?`,
+  "readings-unusable": ({ name, columns }) =>
+    `${name} cannot be the mean of ${columns}: it takes at least two columns of this table with quantities of one kind.`,
+  "readings-missing": ({ name, count, most }) =>
+    `${count} ${count === 1 ? "record has" : "records have"} fewer than ${most} readings of ${name}; the mean is that of the readings there are.`,
+  "piece-unknown": ({ column }) =>
+    `The description says one row per ${column}, but there is no such column; every row stays.`,
+  "one-row-per": ({ readings, pieces, file }) =>
+    `${readings} rows of ${file} are readings of ${pieces} ${pieces === 1 ? "piece" : "pieces"}; each piece is one row here, its quantities the mean with the standard error.`,
+  "equal-readings": ({ count }) =>
+    `${count} ${count === 1 ? "row equals an earlier one and counts as a reading" : "rows equal an earlier one and count as readings"}.`,
+  "readings-disagree": ({ column, count, pieces }) =>
+    `${column} is not the same in all rows of ${count} ${count === 1 ? "piece" : "pieces"} and counts as missing there: ${pieces}.`,
 };
 
 /** The first names of a list, and how many more there are. */

@@ -14,8 +14,10 @@ export type ColumnTable = {
   readonly shared?: string;
   /** Date column that says when an instrument was finished, if said. */
   readonly finished?: string;
-  /** The raw cell behind a measured column at a row; null for computed columns. */
+  /** The raw cell that a measured column holds at a row; null for computed columns and for a mean of several readings. */
   readonly cellAt: (column: string, row: number) => TraceCell | null;
+  /** All raw cells behind a measured column at a row, where a row may have several; `cellsBehind` asks it. */
+  readonly cellsAt?: (column: string, row: number) => readonly TraceCell[];
   /** Remarks on joining and reading, in words. */
   readonly notes: readonly string[];
 };

@@ -11,6 +11,10 @@ export type ColumnOrigin =
       readonly parents: readonly string[];
       /** Names of the measured columns it rests on in the end, sorted. */
       readonly roots: readonly string[];
+      /** Set where the table's description makes the column, not the notebook: the mean of columns that hold readings of one thing. */
+      readonly readings?: true;
+      /** Of a formula over groups: the columns that tell the groups apart (null: all rows are one), so that a trace finds the other rows. */
+      readonly gathers?: readonly (string | null)[];
     };
 
 type ColumnParts = {

@@ -7,8 +7,10 @@ import { columnFromCells } from "./column-from-cells.ts";
 import { columnName, freeName } from "./column-name.ts";
 import { columnNotes } from "./column-notes.ts";
 import type { ColumnTable } from "./column-table.ts";
+import { oneRowPer } from "./one-row-per.ts";
 import { firstNamingColumn, pieceNames } from "./piece-names.ts";
 import { unusualValues } from "./unusual-values.ts";
+import { withRepeats } from "./with-repeats.ts";
 
 /** Why a row that repeats an earlier one cell by cell takes no part. */
 export const REPEATED_ROW = "repeated row";
@@ -20,7 +22,8 @@ const repeatedRows = (table: RecordTable): ReadonlyMap<number, string> =>
 /**
  * The typed columns of a table. table: as it was read; file: its path, for traces; name: what the notebook calls the table; said: what the maker
  * says of its columns, by header. Cells that are blank, unreadable or in a unit of another dimension are missing; a row that repeats an earlier
- * one is kept and left out. Records are called by the first label column without repeats, until `withRoles` says otherwise.
+ * one is kept and left out. Records are called by the first label column without repeats, until `withRoles` says otherwise. Repeated readings become
+ * their mean where the description says so: first rows of one piece, then columns of one thing.
  */
 export function columnsFromTable(
   table: RecordTable,
@@ -32,6 +35,7 @@ export function columnsFromTable(
   const columns = new Map<string, Column>();
   const notes: string[] = [];
   const cellsOf = new Map<string, { readonly col: number; readonly cells: Cells }>();
+  const nameOf = new Map<string, string>();
   for (const [index, read] of table.columns.entries()) {
     const about = saidOf.get(read.name) ?? {};
     const wanted = columnName(about.name ?? read.name);
@@ -46,6 +50,7 @@ export function columnsFromTable(
     if (otherDimension > 0) notes.push(columnNotes["other-dimension"]({ column: own, count: otherDimension }));
     if (otherScale > 0) notes.push(columnNotes["other-scale"]({ column: own, count: otherScale }));
     columns.set(own, column);
+    nameOf.set(read.name, own);
     cellsOf.set(own, { col: index + 1, cells: read.cells });
   }
   const cellAt = (column: string, row: number): TraceCell | null => {
@@ -74,5 +79,12 @@ export function columnsFromTable(
     if (remark !== null) notes.push(remark);
   }
   const rows = pieces.map((piece, row) => ({ table: name, row: row + 1, piece }));
-  return { name, rowCount, columns, rows, leftOut: repeatedRows(table), cellAt, notes };
+  const plain = { name, rowCount, columns, rows, leftOut: repeatedRows(table), cellAt, notes };
+  const known = (header: string): string => nameOf.get(header) ?? columnName(header);
+  const perPiece = said.oneRowPer === undefined ? plain : oneRowPer(plain, known(said.oneRowPer));
+  const repeats = (said.repeats ?? []).map((each) => ({
+    name: columnName(each.name),
+    columns: each.columns.map(known),
+  }));
+  return withRepeats(perPiece, repeats);
 }

@@ -1,3 +1,4 @@
+export * from "./cells-behind.ts";
 export * from "./column.ts";
 export * from "./column-length.ts";
 export * from "./column-name.ts";
@@ -6,7 +7,10 @@ export * from "./column-of-rows.ts";
 export * from "./column-table.ts";
 export * from "./columns-from-table.ts";
 export * from "./days-from-date.ts";
+export * from "./exported-from-columns.ts";
 export * from "./join-tables.ts";
 export * from "./labels-from-texts.ts";
+export * from "./mean-of-readings.ts";
+export * from "./repeated-readings.ts";
 export * from "./with-column.ts";
 export * from "./with-roles.ts";
