@@ -1,0 +1,85 @@
+// Where records and fields stand in a text, by the same rules as `splitRecords`: what an edit replaces must be what reading reads.
+const QUOTE = 34;
+const LF = 10;
+const CR = 13;
+
+/** Records by number from 0: where each begins and where its content ends, before its line end. */
+export type RecordSpans = {
+  readonly text: string;
+  readonly delimiter: string;
+  readonly starts: readonly number[];
+  readonly ends: readonly number[];
+  /** Where the last run of quotes of odd length begins: what opens at or after it stays open. */
+  readonly lastOdd: number;
+};
+/** A field from `start` to `end`, spaces and quotes included; `raw`: what it says. `quoted`: where its opening quote stands, -1 if it has none. */
+export type FieldSpan = { readonly start: number; readonly end: number; readonly quoted: number; readonly raw: string };
+
+function runLength(text: string, start: number): number {
+  let end = start;
+  while (text.charCodeAt(end) === QUOTE) end++;
+  return end - start;
+}
+
+function lastOddRun(text: string, from: number): number {
+  let last = -1;
+  for (let at = text.indexOf('"', from); at >= 0; ) {
+    const run = runLength(text, at);
+    if (run % 2 === 1) last = at;
+    at = text.indexOf('"', at + run);
+  }
+  return last;
+}
+
+/** The quote that closes the field opened at `open`, or -1. */
+function closingQuote(text: string, open: number, lastOdd: number): number {
+  const first = runLength(text, open);
+  if (first % 2 === 0) return open + first - 1;
+  if (lastOdd <= open) return -1;
+  for (let at = text.indexOf('"', open + first); at >= 0; ) {
+    const run = runLength(text, at);
+    if (run % 2 === 1) return at + run - 1;
+    at = text.indexOf('"', at + run);
+  }
+  return -1;
+}
+
+/** The field that begins at `start`. */
+function fieldFrom(text: string, start: number, mark: number, lastOdd: number): FieldSpan {
+  let quote = start;
+  while (text.charCodeAt(quote) === 32) quote++;
+  const close = text.charCodeAt(quote) === QUOTE ? closingQuote(text, quote, lastOdd) : -1;
+  const from = close < 0 ? start : close + 1;
+  let end = from;
+  for (let code = text.charCodeAt(end); end < text.length && code !== mark && code !== LF && code !== CR; )
+    code = text.charCodeAt(++end);
+  const head = close < 0 ? "" : text.slice(quote + 1, close).replaceAll('""', '"');
+  return { start, end, quoted: close < 0 ? -1 : quote, raw: head + text.slice(from, end) };
+}
+
+/** The fields of a record, by its number from 0. */
+export function fieldSpans({ text, delimiter, starts, lastOdd }: RecordSpans, record: number): readonly FieldSpan[] {
+  const mark = delimiter.charCodeAt(0);
+  const fields: FieldSpan[] = [];
+  for (let at = starts[record] ?? text.length; ; ) {
+    const field = fieldFrom(text, at, mark, lastOdd);
+    fields.push(field);
+    if (field.end >= text.length || text.charCodeAt(field.end) !== mark) return fields;
+    at = field.end + 1;
+  }
+}
+
+/** The records of a text from `from` on. */
+export function recordSpans(text: string, delimiter: string, from: number): RecordSpans {
+  const mark = delimiter.charCodeAt(0);
+  const lastOdd = lastOddRun(text, from);
+  const [starts, ends]: [number[], number[]] = [[], []];
+  for (let at = from; at < text.length; ) {
+    starts.push(at);
+    let { end } = fieldFrom(text, at, mark, lastOdd);
+    while (end < text.length && text.charCodeAt(end) === mark) ({ end } = fieldFrom(text, end + 1, mark, lastOdd));
+    ends.push(end);
+    at = end + (text.charCodeAt(end) === CR && text.charCodeAt(end + 1) === LF ? 2 : 1);
+  }
+  return { text, delimiter, starts, ends, lastOdd };
+}
