@@ -53,21 +53,25 @@ export function isDigitNames(source: ColumnSource): boolean {
   return found;
 }
 
-const likeness = (text: string) =>
+/** A text without what spellings of one name differ in. */
+export const likeness = (text: string) =>
   text
     .normalize("NFD")
     .replace(/[\u0300-\u036f\s._\-‐‑–—]/gu, "")
     .toLowerCase();
 
-/** Whether two values differ only by accents, case, spaces, hyphens, dots or underscores. */
-function spellingVaries(cells: readonly Reading[]): boolean {
+/**
+ * Whether two values differ only by accents, case, spaces, hyphens, dots or underscores. settled: names that the maker has given as
+ * aliases; two of them differ because the maker says so.
+ */
+function spellingVaries(cells: readonly Reading[], settled: ReadonlySet<string>): boolean {
   const written = new Map<string, string>();
   for (const { kind, value } of cells) {
     if (kind !== "text" || typeof value !== "string") continue;
     const key = likeness(value);
     if (key === "") continue;
     const before = written.get(key);
-    if (before !== undefined && before !== value) return true;
+    if (before !== undefined && before !== value && !(settled.has(before) && settled.has(value))) return true;
     written.set(key, value);
   }
   return false;
@@ -94,7 +98,11 @@ function read(source: ColumnSource) {
     true,
     (text) => /^(?:none|nil|unknown)$/i.test(text),
   );
-  return { unit: source.unit, cells, warnings: spellingVaries(cells) ? ["spelling-varies"] : [] };
+  return {
+    unit: source.unit,
+    cells,
+    warnings: spellingVaries(cells, new Set(aliases.values())) ? ["spelling-varies"] : [],
+  };
 }
 
 export const textReader: ColumnReader = { kind: "text", fits: (_, counted) => counted.length, read };
