@@ -4,6 +4,7 @@ import { failOperand, pushOperand, unknownOperand } from "./check-work.ts";
 import type { Expression } from "./expression.ts";
 import { formulaProblem, unknownFunction } from "./formula-problem.ts";
 import { functionsByName } from "./function-catalogue.ts";
+import { printExpression } from "./print-expression.ts";
 import { typeInWords } from "./value-type.ts";
 
 /** A function of the catalogue with its arguments. */
@@ -40,6 +41,12 @@ export function checkFunction(
     calls,
     types.filter((type) => type !== null),
   );
-  if ("kind" in result) pushOperand(work, node, result, { does: "call", calls, count: operands.length });
+  if ("kind" in result)
+    pushOperand(work, node, result, {
+      does: "call",
+      calls,
+      count: operands.length,
+      says: calls.scatter ? printExpression(node) : "",
+    });
   else failOperand(work, node, ...result);
 }

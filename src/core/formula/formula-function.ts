@@ -24,6 +24,10 @@ export type FormulaFunction = {
   readonly evaluate: (...values: number[]) => number;
   /** The partial derivative by each argument, where it is known; else it is found numerically. */
   readonly partials?: (...values: number[]) => readonly number[];
+  /** Missing arguments are passed over, and `evaluate` is given NaN for them; else one that is missing makes the result missing. */
+  readonly skipsMissing?: true;
+  /** Standard uncertainty that lies in how its arguments scatter, beside what they bring: SI, 0 for none. */
+  readonly scatter?: (...values: number[]) => number;
   /** Of a function of one text: its value in SI, null if the text is not understood. */
   readonly fromText?: (text: string) => number | null;
   readonly source: Source;

@@ -5,9 +5,9 @@ import type { FormulaFunction } from "./formula-function.ts";
 /** Relative step of the central difference: the third root of the double's spacing, where cutting and rounding errors are alike. */
 const STEP = power(Number.EPSILON, 1 / 3);
 
-/** Values of the function, row by row; missing where any argument is. */
+/** Values of the function, row by row; missing where any argument is, unless it passes over the missing. */
 export function functionBlocks(
-  { evaluate }: FormulaFunction,
+  { evaluate, skipsMissing }: Pick<FormulaFunction, "evaluate" | "skipsMissing">,
   given: readonly Float64Array[],
   out: Float64Array,
   count: number,
@@ -17,7 +17,7 @@ export function functionBlocks(
     for (let i = 0; i < count; i++) out[i] = Number.isNaN(a[i]) ? Number.NaN : evaluate(a[i] as number);
     return;
   }
-  if (given.length === 2 && a && b) {
+  if (given.length === 2 && a && b && !skipsMissing) {
     for (let i = 0; i < count; i++)
       out[i] = Number.isNaN(a[i]) || Number.isNaN(b[i]) ? Number.NaN : evaluate(a[i] as number, b[i] as number);
     return;
@@ -28,7 +28,7 @@ export function functionBlocks(
     for (let k = 0; k < given.length; k++) {
       const value = (given[k] as Float64Array)[i] as number;
       row[k] = value;
-      missing ||= Number.isNaN(value);
+      missing ||= !skipsMissing && Number.isNaN(value);
     }
     out[i] = missing ? Number.NaN : evaluate(...row);
   }

@@ -26,7 +26,7 @@ function groupsOf(
 /**
  * The group's result at every row whose group is known. A row that is left out takes no part in it, and still gets it.
  * Errors: a row's own share keeps its source, so that X minus the mean of X knows that it holds X twice; what the other rows add is a source of its
- * own, the root of the sum of their squares; an error that all rows share adds up.
+ * own, the root of the sum of their squares; an error that all rows share adds up; what the scatter of the records leaves unsure is one more.
  */
 export function groupColumn(
   calls: GroupFunction,
@@ -36,18 +36,30 @@ export function groupColumn(
   says: string,
 ): NumberColumn {
   const groups = groupsOf(of.numbers, by, leftOut);
-  const results = new Map<number, { readonly value: number; readonly weights: ReadonlyMap<number, number> }>();
+  const results = new Map<
+    number,
+    { readonly value: number; readonly weights: ReadonlyMap<number, number>; readonly scatter: number }
+  >();
   for (const [key, { members, incomplete }] of groups) {
     const values = Float64Array.from(members, (row) => of.numbers[row] as number);
     const result = calls.needsAll && incomplete ? Number.NaN : calls.evaluate(values);
     const value = Number.isFinite(result) ? result : Number.NaN;
     const weights = of.errors.size > 0 ? calls.weights(values, value) : null;
-    results.set(key, { value, weights: new Map(weights ? members.map((row, i) => [row, weights[i] as number]) : []) });
+    const scatter = Number.isNaN(value) ? 0 : (calls.scatter?.(values) ?? 0);
+    results.set(key, {
+      value,
+      weights: new Map(weights ? members.map((row, i) => [row, weights[i] as number]) : []),
+      scatter,
+    });
   }
   const rowCount = of.numbers.length;
   const keyAt = (row: number): number => (by ? (by[row] as number) : 0);
   const numbers = new Float64Array(rowCount).map((_, row) => results.get(keyAt(row))?.value ?? Number.NaN);
   const errors = new Map<string, Contribution>();
+  if ([...results.values()].some(({ scatter }) => scatter > 0)) {
+    const spread = new Float64Array(rowCount).map((_, row) => results.get(keyAt(row))?.scatter ?? 0);
+    errors.set(`spread of ${says}`, { values: spread, shared: false });
+  }
   for (const [source, { values, shared }] of of.errors) {
     const sums = new Map(
       [...results].map(([key, { weights }]) => [

@@ -12,6 +12,8 @@ export type GroupFunction = {
   readonly evaluate: (values: Float64Array) => number;
   /** Derivative of the result by each of the values. */
   readonly weights: (values: Float64Array, result: number) => Float64Array;
+  /** Standard uncertainty that lies in how the records scatter, beside what they bring: SI, 0 for none. */
+  readonly scatter?: (values: Float64Array) => number;
   readonly source: Source;
   readonly example: string;
 };

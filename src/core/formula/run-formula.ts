@@ -76,6 +76,11 @@ function operation(step: Step, operands: readonly StackValue[], { count }: Place
   }
   finiteOnly(out, count);
   const errors = hasErrors ? combinedErrors(operands, partials, count, buffers) : new Map<string, Float64Array>();
+  if (step.does === "call" && step.calls.scatter) {
+    const scatter = buffers.take();
+    functionBlocks({ evaluate: step.calls.scatter, skipsMissing: true }, numbers, scatter, count);
+    errors.set(`spread of ${step.says}`, scatter);
+  }
   for (const partial of partials) buffers.give(partial);
   return { numbers: out, errors };
 }

@@ -32,7 +32,7 @@ export function combinedErrors(
   partials: readonly Float64Array[],
   count: number,
   buffers: Buffers,
-): ReadonlyMap<string, Float64Array> {
+): Map<string, Float64Array> {
   const errors = new Map<string, Float64Array>();
   for (const [k, operand] of operands.entries()) {
     const partial = partials[k] ?? operand.numbers;

@@ -18,7 +18,8 @@ export type Step =
   | { readonly does: "power"; readonly exponent: number }
   | { readonly does: "binary"; readonly operator: BinaryOperator }
   | { readonly does: "is-missing"; readonly yes: boolean }
-  | { readonly does: "call"; readonly calls: FormulaFunction; readonly count: number }
+  /** `says`: the call as it is written, which names the error that lies in its scatter. */
+  | { readonly does: "call"; readonly calls: FormulaFunction; readonly count: number; readonly says: string }
   | {
       readonly does: "group";
       readonly calls: GroupFunction;

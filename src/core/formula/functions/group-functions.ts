@@ -1,3 +1,4 @@
+import { meanOfReadings } from "../../columns/index.ts";
 import { compensatedSum, median } from "../../numerics/index.ts";
 import type { GroupFunction } from "../group-function.ts";
 
@@ -32,11 +33,12 @@ function medianWeights(values: Float64Array): Float64Array {
 export const groupFunctions: readonly GroupFunction[] = [
   {
     id: "mean",
-    name: "mean",
+    name: "mean, its uncertainty the standard error of the spread beside the records' own",
     gives: "same",
     evaluate: meanOf,
     weights: (values) => same(values, 1 / values.length),
-    source: definition,
+    scatter: (values) => meanOfReadings(values).standardError,
+    source: { citation: "JCGM 100:2008 (GUM), 4.2.1 to 4.2.3", basis: "standard" },
     example: "mean of density by species",
   },
   {
