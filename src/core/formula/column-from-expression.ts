@@ -19,6 +19,17 @@ function rootsOf(names: readonly string[], table: ColumnTable): readonly string[
   return [...roots].sort();
 }
 
+/** What tells the groups apart of each mean, sum and so on in a formula: a column, or null where it is none or more than a column. */
+function gathered({ steps }: TypedExpression): readonly (string | null)[] {
+  const found = steps.flatMap((step) => {
+    if (step.does !== "group") return [];
+    const [only, ...more] = step.by?.steps ?? [];
+    const by = only?.does === "column" && more.length === 0 ? only.name : null;
+    return [by, ...gathered(step.of), ...(step.by ? gathered(step.by) : [])];
+  });
+  return [...new Set(found)];
+}
+
 /**
  * The column of a checked formula over a table. name: what it is called; formula: its text; values: the notebook's values and dials in SI.
  * Missing in, missing out; what is not finite is missing. Each row's standard uncertainty is propagated to first order from the measured
@@ -31,11 +42,13 @@ export function columnFromExpression(
   table: ColumnTable,
   values: Amounts,
 ): Column {
+  const gathers = gathered(typed);
   const origin: ColumnOrigin = {
     from: "formula",
     formula,
     parents: typed.columns,
     roots: rootsOf(typed.columns, table),
+    ...(gathers.length > 0 ? { gathers } : {}),
   };
   const parts = { name, header: name, origin, warnings: 0 };
   const [only] = typed.steps;

@@ -1,5 +1,5 @@
 import type { Estimate, MethodUse, RowRef, Trace, TraceCell, TraceStep } from "../base/index.ts";
-import type { Column, ColumnTable } from "../columns/index.ts";
+import { type Column, type ColumnTable, cellsBehind } from "../columns/index.ts";
 import { amountInWords } from "../units/index.ts";
 import { columnInWords } from "./column-in-words.ts";
 
@@ -18,8 +18,9 @@ export function traceOfAnswer(
   columns: readonly Column[],
   used: readonly RowRef[],
 ): Trace {
-  const places = used.map((ref) => ref.row);
-  const numbers = new Map(table.rows.map((ref, at) => [ref.row, at]));
+  const wanted = new Set(used.map((ref) => ref.row));
+  // A record that was joined to several stands on several rows of the table.
+  const places = table.rows.flatMap((ref, at) => (wanted.has(ref.row) ? [at] : []));
   const steps: TraceStep[] = estimates.map((estimate) => ({
     what: "estimate",
     says: `${estimate.name}: ${amountInWords(estimate.value, estimate.standardError ?? null, estimate.unit)}`,
@@ -45,16 +46,16 @@ export function traceOfAnswer(
   steps.push({ what: "rows", says: `${used.length} records of ${table.name}`, rows: used });
   for (const root of [...roots].sort()) {
     const cells: TraceCell[] = [];
-    for (const place of places.slice(0, CELLS)) {
-      const cell = table.cellAt(root, numbers.get(place) ?? -1);
-      if (cell) cells.push(cell);
+    for (const place of places) {
+      if (cells.length > CELLS) break;
+      cells.push(...cellsBehind(table, root, place));
     }
     if (cells.length > 0)
       steps.push({
         what: "cells",
-        says: places.length > CELLS ? `the first ${CELLS} cells of ${root}` : `the cells of ${root}`,
+        says: cells.length > CELLS ? `the first ${CELLS} cells of ${root}` : `the cells of ${root}`,
         column: root,
-        cells,
+        cells: cells.slice(0, CELLS),
       });
   }
   return { steps };

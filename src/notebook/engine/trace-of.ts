@@ -1,7 +1,8 @@
 // The way back from a finding: estimate, method, columns and formulas, rows, raw cells.
 import type { Finding, RowRef, Trace, TraceCell, TraceStep } from "../../core/base/index.ts";
-import type { Column, ColumnTable } from "../../core/columns/index.ts";
+import { type Column, type ColumnTable, cellsBehind } from "../../core/columns/index.ts";
 import { amountInWords } from "../../core/units/index.ts";
+import { readingAt } from "./reading-at.ts";
 
 const key = (row: RowRef): string => `${row.table}\u0000${row.row}`;
 
@@ -32,25 +33,41 @@ const columnStep = (column: Column): TraceStep =>
         column: column.name,
       };
 
-/** Raw cells of the measured columns in the rows used, row by row, at most `most`. */
+/** Rows that a measured column is read at: those used, and those that a formula over groups took together with them. */
+function rowsBehind(name: string, columns: readonly Column[], table: ColumnTable, used: ReadonlySet<number>) {
+  const rows = new Set(used);
+  for (const { origin } of columns) {
+    if (origin.from !== "formula" || !origin.gathers || !origin.roots.includes(name)) continue;
+    for (const by of origin.gathers) for (const row of rowsTogether(by, table, used)) rows.add(row);
+  }
+  return rows;
+}
+
+/** Rows of the groups that some rows are in; all rows where no column tells the groups apart. A row left out is in none. */
+function rowsTogether(by: string | null, table: ColumnTable, some: ReadonlySet<number>): readonly number[] {
+  const column = by === null ? undefined : table.columns.get(by);
+  const all = Array.from({ length: table.rowCount }, (_, row) => row).filter((row) => !table.leftOut.has(row));
+  if (!column) return all;
+  const groups = new Set([...some].map((row) => readingAt(column, row)));
+  return all.filter((row) => groups.has(readingAt(column, row)));
+}
+
+/** Raw cells of the measured columns behind the rows used, row by row, at most `most`. */
 function rawCells(
   columns: readonly Column[],
   table: ColumnTable,
   used: readonly RowRef[],
   most: number,
 ): readonly TraceCell[] {
-  const measured = columns.filter((column) => column.origin.from === "file");
   const wanted = new Set(used.map(key));
+  const usedRows = new Set(table.rows.flatMap((reference, row) => (wanted.has(key(reference)) ? [row] : [])));
+  const measured = columns
+    .filter((column) => column.origin.from === "file")
+    .map(({ name }) => ({ name, rows: rowsBehind(name, columns, table, usedRows) }));
   const cells: TraceCell[] = [];
-  for (let row = 0; row < table.rowCount && cells.length < most; row++) {
-    const reference = table.rows[row];
-    if (!reference || !wanted.has(key(reference))) continue;
-    for (const column of measured) {
-      const cell = table.cellAt(column.name, row);
-      if (cell && cells.length < most) cells.push(cell);
-    }
-  }
-  return cells;
+  for (let row = 0; row < table.rowCount && cells.length < most; row++)
+    for (const { name, rows } of measured) if (rows.has(row)) cells.push(...cellsBehind(table, name, row));
+  return cells.slice(0, most);
 }
 
 /** The whole trace of a finding; `most` limits the raw cells it carries, not what it says. */
