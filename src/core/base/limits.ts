@@ -1,6 +1,12 @@
 /** The stated limits of what is read and computed; each error names the limit and what was found. */
 export const limits = {
   tableBytes: { value: 64 * 1024 * 1024, words: "a table file, in bytes" },
+  workbookBytes: { value: 64 * 1024 * 1024, words: "a workbook as it lies packed, in bytes" },
+  unpackedBytes: { value: 256 * 1024 * 1024, words: "a workbook unpacked, in bytes" },
+  workbookParts: { value: 4_096, words: "parts of a workbook" },
+  partBytes: { value: 192 * 1024 * 1024, words: "one part of a workbook unpacked, in bytes" },
+  workbookCells: { value: 4_000_000, words: "filled cells of a workbook" },
+  markupDepth: { value: 100, words: "elements inside elements in a workbook" },
   notebookBytes: { value: 8 * 1024 * 1024, words: "a notebook, in bytes" },
   rows: { value: 1_000_000, words: "rows of a table" },
   columns: { value: 4_096, words: "columns of a table" },
