@@ -6,10 +6,13 @@ import { openForPrint } from "./open-for-print.ts";
 import { Page } from "./page.tsx";
 import { api } from "./state/api.ts";
 import { pageState } from "./state/page-state.ts";
+import { addressFromHash } from "./state/records-address.ts";
+import { recordsApi } from "./state/records-api.ts";
+import { recordsState } from "./state/records-state.ts";
 
-const state = pageState(
-  api("The program that serves this page does not answer. What you wrote stays here; start it again and save."),
-);
+const AWAY = "The program that serves this page does not answer. What you wrote stays here; start it again and save.";
+const state = pageState(api(AWAY));
+const records = recordsState(recordsApi(AWAY), () => crypto.randomUUID());
 const loadEditor = async (input: Parameters<typeof import("./editor/code-editor.ts").codeEditor>[0]) =>
   (await import("./editor/code-editor.ts")).codeEditor(input);
 const today = new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
@@ -24,15 +27,20 @@ async function keep(date: string, without: readonly string[]): Promise<void> {
   URL.revokeObjectURL(link.href);
 }
 
-/** The notebook named after the hash; without one the first of the folder, the first day before others. */
+/** The table or notebook named after the hash; without one the first of the folder, the first day before others. */
 async function follow(): Promise<void> {
   const named = decodeURIComponent(location.hash.slice(1));
   if (named === "main") return;
+  const table = addressFromHash(location.hash);
+  await records.open(table);
+  if (table !== null) return;
   const list = state.list();
   if (named === "") await list;
   if (named !== decodeURIComponent(location.hash.slice(1))) return;
   const first = state.listing.value.find(({ file }) => file.includes("first-day")) ?? state.listing.value[0];
-  await state.open(named === "contents" ? null : named === "" ? (first?.file ?? null) : named);
+  const file = named === "contents" ? null : named === "" ? (first?.file ?? null) : named;
+  if (file === null) void records.list();
+  await state.open(file);
 }
 
 window.addEventListener("hashchange", () => void follow());
@@ -47,20 +55,27 @@ window.addEventListener("keydown", (event) => {
   // Doing again is Shift+Z on some platforms and Y on others.
   if (writing || !(event.ctrlKey || event.metaKey) || (key !== "z" && !(key === "y" && event.ctrlKey))) return;
   event.preventDefault();
-  void (event.shiftKey || key === "y" ? state.redo() : state.undo());
+  const at = records.file.value === null ? state : records;
+  void (event.shiftKey || key === "y" ? at.redo() : at.undo());
 });
 window.addEventListener("beforeunload", (event) => {
-  if (state.unsaved.value) event.preventDefault();
+  if (state.unsaved.value || records.unsaved.value) event.preventDefault();
 });
 effect(() => {
-  const title = state.shown.value?.result.title;
-  document.title = `${state.unsaved.value ? "Not saved: " : ""}${title ?? "Contents"} · Thumbrule`;
+  const title = records.file.value ?? state.shown.value?.result.title;
+  document.title = `${state.unsaved.value || records.unsaved.value ? "Not saved: " : ""}${title ?? "Contents"} · Thumbrule`;
 });
 
 const root = document.getElementById("root");
 if (root !== null)
   render(
-    <Page state={state} today={today} loadEditor={loadEditor} keep={(date, without) => void keep(date, without)} />,
+    <Page
+      state={state}
+      records={records}
+      today={today}
+      loadEditor={loadEditor}
+      keep={(date, without) => void keep(date, without)}
+    />,
     root,
   );
 void follow();
@@ -70,7 +85,11 @@ const listen = () => {
   if (document.hidden) {
     stop?.();
     stop = null;
-  } else stop ??= api("").watch((file) => void state.changedOutside(file));
+  } else
+    stop ??= api("").watch((file) => {
+      void state.changedOutside(file);
+      void records.changedOutside(file);
+    });
 };
 document.addEventListener("visibilitychange", listen);
 listen();

@@ -3,35 +3,45 @@
 import type { CodeEditor, EditorInput } from "./editor/code-editor.ts";
 import { SentenceEditor } from "./editor/sentence-editor.tsx";
 import type { PageState } from "./state/page-state.ts";
+import type { RecordsState } from "./state/records-state.ts";
 import { resultsByPart } from "./state/results-by-part.ts";
 import { ConflictView } from "./views/conflict-view.tsx";
 import { ContentsView } from "./views/contents-view.tsx";
 import { NotebookView } from "./views/notebook-view.tsx";
+import { RecordsPlace } from "./views/records-place.tsx";
 import { ShareForm } from "./views/share-form.tsx";
 import { StatusLine } from "./views/status-line.tsx";
 
 export type PageProps = {
   readonly state: PageState;
+  readonly records: RecordsState;
   readonly today: string;
   readonly loadEditor: (input: EditorInput) => Promise<CodeEditor>;
   readonly keep: (date: string, without: readonly string[]) => void;
 };
 
-const Head = ({ state, today, keep }: PageProps) => (
+/** Who is undone, does again and speaks: the open table, else the notebook. */
+const atWork = ({ state, records }: PageProps) => (records.file.value === null ? state : records);
+
+const Undoing = ({ of }: { readonly of: PageState | RecordsState }) => (
+  <>
+    <button type="button" disabled={!of.canUndo.value} onClick={() => void of.undo()}>
+      Undo
+    </button>
+    <button type="button" disabled={!of.canRedo.value} onClick={() => void of.redo()}>
+      Redo
+    </button>
+  </>
+);
+
+const Head = (props: PageProps) => (
   <header class="page-head">
     <nav aria-label="Notebooks">
       <a href="#contents">Contents</a>
     </nav>
-    {state.shown.value !== null && (
-      <>
-        <button type="button" disabled={!state.canUndo.value} onClick={() => void state.undo()}>
-          Undo
-        </button>
-        <button type="button" disabled={!state.canRedo.value} onClick={() => void state.redo()}>
-          Redo
-        </button>
-        <ShareForm today={today} share={keep} />
-      </>
+    {(props.state.shown.value !== null || props.records.file.value !== null) && <Undoing of={atWork(props)} />}
+    {props.state.shown.value !== null && props.records.file.value === null && (
+      <ShareForm today={props.today} share={props.keep} />
     )}
   </header>
 );
@@ -80,6 +90,11 @@ const Foot = () => (
           <kbd>Ctrl</kbd> or <kbd>Cmd</kbd> with <kbd>Enter</kbd> saves, <kbd>Escape</kbd> leaves it as it was
         </li>
         <li>
+          In records: the arrows, <kbd>Home</kbd>, <kbd>End</kbd>, <kbd>Page Up</kbd> and <kbd>Page Down</kbd> move,
+          <kbd>Enter</kbd> or <kbd>F2</kbd> opens a cell or sets a row aside, <kbd>Enter</kbd> saves it,
+          <kbd>Shift</kbd> with <kbd>Enter</kbd> begins a new line in it
+        </li>
+        <li>
           <kbd>Ctrl</kbd> or <kbd>Cmd</kbd> with <kbd>Z</kbd> undoes, with <kbd>Shift</kbd> too, or
           <kbd>Ctrl</kbd> with <kbd>Y</kbd>, does again
         </li>
@@ -94,7 +109,8 @@ const Foot = () => (
 
 /** The whole page. */
 export const Page = (props: PageProps) => {
-  const { state } = props;
+  const { state, records } = props;
+  const { message, troubles, unsaved } = atWork(props);
   const [data, conflict] = [state.shown.value, state.conflict.value];
   return (
     <div class="sheet">
@@ -102,9 +118,9 @@ export const Page = (props: PageProps) => {
         To the answers
       </a>
       <Head {...props} />
-      <StatusLine message={state.message.value} troubles={state.troubles.value} unsaved={state.unsaved.value} />
+      <StatusLine message={message.value} troubles={troubles.value} unsaved={unsaved.value} />
       <main id="main" tabIndex={-1}>
-        {conflict !== null && data !== null && (
+        {conflict !== null && data !== null && records.file.value === null && (
           <ConflictView
             file={data.file}
             yours={conflict.yours}
@@ -113,8 +129,10 @@ export const Page = (props: PageProps) => {
             takeTheirs={state.takeTheirs}
           />
         )}
-        {data === null ? (
-          <ContentsView notebooks={state.listing.value} />
+        {records.file.value !== null ? (
+          <RecordsPlace state={records} />
+        ) : data === null ? (
+          <ContentsView notebooks={state.listing.value} tables={records.tables.value} />
         ) : (
           <NotebookView
             data={data}

@@ -7,6 +7,8 @@ import { codeEditor } from "../../src/app/editor/code-editor.ts";
 import { Page } from "../../src/app/page.tsx";
 import type { Api } from "../../src/app/state/api.ts";
 import { pageState } from "../../src/app/state/page-state.ts";
+import type { RecordsApi } from "../../src/app/state/records-api.ts";
+import { recordsState } from "../../src/app/state/records-state.ts";
 import { drawPicture } from "../../src/notebook/share/draw-picture.ts";
 import { drawingOfElement } from "../../src/notebook/share/drawing-of-element.ts";
 import { samplePage } from "../support/sample-page.ts";
@@ -27,13 +29,23 @@ async function opened() {
     watch: () => () => undefined,
   };
   const state = pageState(api);
+  const records = recordsState({} as RecordsApi, () => "1");
   const keep = vi.fn();
   const root = document.createElement("div");
   document.documentElement.lang = "en";
   document.title = "Tops · Thumbrule";
   document.body.append(root);
   await state.list();
-  render(<Page state={state} today="2026-03-14" loadEditor={async (input) => codeEditor(input)} keep={keep} />, root);
+  render(
+    <Page
+      state={state}
+      records={records}
+      today="2026-03-14"
+      loadEditor={async (input) => codeEditor(input)}
+      keep={keep}
+    />,
+    root,
+  );
   return { state, saved, keep, root };
 }
 afterEach(() => {

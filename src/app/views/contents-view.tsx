@@ -1,4 +1,6 @@
+import type { RecordsListing } from "../../core/records/index.ts";
 import type { Listing } from "../state/api.ts";
+import { RecordsList } from "./records-list.tsx";
 
 const EXAMPLE = `---
 title: First look
@@ -26,8 +28,14 @@ const FirstNotebook = () => (
   </>
 );
 
-/** The notebooks of the folder as a contents page. */
-export const ContentsView = ({ notebooks }: { readonly notebooks: readonly Listing[] }) => (
+/** The notebooks and tables of the folder as a contents page. */
+export const ContentsView = ({
+  notebooks,
+  tables,
+}: {
+  readonly notebooks: readonly Listing[];
+  readonly tables: readonly RecordsListing[];
+}) => (
   <section class="contents-view" aria-labelledby="contents">
     <h1 id="contents">Contents</h1>
     {notebooks.length === 0 ? <FirstNotebook /> : null}
@@ -42,5 +50,6 @@ export const ContentsView = ({ notebooks }: { readonly notebooks: readonly Listi
         </li>
       ))}
     </ol>
+    <RecordsList tables={tables} />
   </section>
 );

@@ -45,6 +45,8 @@ export type RecordsPage = {
     readonly unit: string | null;
     readonly kind: string;
     readonly warnings: number;
+    /** What the description beside the file says it means. */
+    readonly meaning?: string;
   }[];
   readonly rowCount: number;
   readonly matching: number;

@@ -1,0 +1,285 @@
+// The state of the record table that is open: where the maker stands in it, what is being written, and what has been done. Nothing draws here.
+import type { ReadonlySignal } from "@preact/signals";
+import { batch, computed, signal } from "@preact/signals";
+import type { RecordEdit, RecordsListing, RecordsPage, RecordsRow } from "../../core/records/index.ts";
+import { editSender } from "./edit-sender.ts";
+import type { RecordsAddress } from "./records-address.ts";
+import type { RecordsApi } from "./records-api.ts";
+import { recordsRows } from "./records-rows.ts";
+
+/** A cell of the grid: `position` from 0 among the rows shown, `col` from 1; 0 is the row's own head. */
+export type RecordsPlace = { readonly position: number; readonly col: number };
+
+/** What is being written under a cell: its text, or the reason for setting its row aside. `base`: the table as it was when this was begun. */
+export type RecordsDraft = {
+  readonly what: "cell" | "set-aside";
+  readonly row: number;
+  readonly col: number;
+  readonly base: string;
+  readonly begun: string;
+  readonly text: string;
+};
+
+export type RecordsState = {
+  readonly tables: ReadonlySignal<readonly RecordsListing[]>;
+  /** The file that is open; null while a notebook or the contents are. */
+  readonly file: ReadonlySignal<string | null>;
+  readonly head: ReadonlySignal<RecordsPage | null>;
+  readonly only: ReadonlySignal<"all" | "warned">;
+  readonly place: ReadonlySignal<RecordsPlace>;
+  /** Counts up whenever focus belongs on the cell at `place`. */
+  readonly called: ReadonlySignal<number>;
+  readonly draft: ReadonlySignal<RecordsDraft | null>;
+  /** Why the draft was not saved. */
+  readonly faults: ReadonlySignal<readonly string[]>;
+  /** Whether the table was changed by something else after the draft was begun. */
+  readonly stale: ReadonlySignal<boolean>;
+  readonly message: ReadonlySignal<string>;
+  readonly troubles: ReadonlySignal<readonly string[]>;
+  readonly unsaved: ReadonlySignal<boolean>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canRedo: ReadonlySignal<boolean>;
+  readonly rowAt: (position: number) => RecordsRow | undefined;
+  readonly list: () => Promise<void>;
+  readonly open: (address: RecordsAddress | null) => Promise<void>;
+  readonly look: (first: number, last: number) => Promise<void>;
+  readonly show: (only: "all" | "warned") => Promise<void>;
+  /** Goes to a cell; what has been written is saved first, and stays open when that fails. */
+  readonly go: (place: RecordsPlace) => Promise<void>;
+  /** Goes to a row of the table by its number, whatever is shown. */
+  readonly goToRow: (row: number, col: number) => Promise<void>;
+  /** Opens the cell as text, or the row's head for a reason. */
+  readonly begin: () => void;
+  readonly write: (text: string) => void;
+  readonly leave: () => void;
+  readonly save: () => Promise<boolean>;
+  readonly bringBack: () => Promise<boolean>;
+  readonly add: (cells: readonly string[]) => Promise<boolean>;
+  readonly readAgain: () => Promise<void>;
+  readonly undo: () => Promise<void>;
+  readonly redo: () => Promise<void>;
+  readonly writeFile: () => Promise<void>;
+  readonly changedOutside: (file: string) => Promise<void>;
+};
+
+const NO_REASON = "Say why, in a few words: the reason stays with the row.";
+const START: RecordsPlace = { position: 0, col: 1 };
+
+/** The state over an api. `newId` names each edit, so that one sent twice is done once. */
+export function recordsState(api: RecordsApi, newId: () => string): RecordsState {
+  const tables = signal<readonly RecordsListing[]>([]);
+  const open = signal<{ readonly file: string; readonly table: number } | null>(null);
+  const only = signal<"all" | "warned">("all");
+  const place = signal<RecordsPlace>(START);
+  const called = signal(0);
+  const draft = signal<RecordsDraft | null>(null);
+  const [faults, troubles] = [signal<readonly string[]>([]), signal<readonly string[]>([])];
+  const [stale, message] = [signal(false), signal("")];
+  const send = editSender(api, newId);
+  const rows = recordsRows((from, count) =>
+    api.page(open.value?.file ?? "", { table: open.value?.table ?? 1, from, count, only: only.value }),
+  );
+  const { head } = rows;
+  const here = () => rows.at(place.value.position);
+
+  const settle = (sentences: readonly string[]) => {
+    troubles.value = sentences;
+  };
+  const read = async () => settle(await rows.again());
+  const call = () => void called.value++;
+
+  /** Sends edits; whether they are in. A table that is another by now keeps what was written, and says so. */
+  async function edit(edits: readonly RecordEdit[], base = head.value?.digest ?? ""): Promise<boolean> {
+    if (open.value === null) return false;
+    message.value = "Saving.";
+    const asked = await send(open.value.file, base, edits);
+    if (asked === null) return false;
+    if (asked.ok) {
+      await read();
+      [faults.value, stale.value] = [[], false];
+      keepInside();
+      return true;
+    }
+    message.value = "Not saved.";
+    stale.value = asked.status === 409;
+    if (draft.value === null) settle(asked.sentences);
+    else faults.value = asked.sentences;
+    return false;
+  }
+
+  /** A place among the rows that there are. */
+  function keepInside({ position, col } = place.value): void {
+    const inside = (at: number, last: number) => Math.max(0, Math.min(at, last));
+    place.value = {
+      position: inside(position, (head.value?.matching ?? 1) - 1),
+      col: inside(col, head.value?.columns.length ?? col),
+    };
+  }
+
+  async function go(to: RecordsPlace): Promise<void> {
+    if (!(await save())) return;
+    batch(() => {
+      keepInside(to);
+      call();
+    });
+  }
+
+  async function goToRow(row: number, col: number): Promise<void> {
+    if (!(await save())) return;
+    const forget = only.value === "all" ? undefined : "forgotten";
+    batch(() => ([only.value, place.value] = ["all", { position: row - 1, col }]));
+    settle(await (forget ? rows.again(forget) : rows.look(row - 1, row - 1)));
+    batch(() => {
+      keepInside();
+      call();
+    });
+  }
+
+  function leave(): void {
+    batch(() => {
+      [draft.value, faults.value, stale.value] = [null, [], false];
+      call();
+    });
+  }
+
+  async function save(): Promise<boolean> {
+    const written = draft.value;
+    if (written === null) return true;
+    const { what, row, col, base, begun, text } = written;
+    const reason = text.trim();
+    if (what === "cell" && text === begun) {
+      leave();
+      return true;
+    }
+    if (what === "set-aside" && reason === "") {
+      faults.value = [NO_REASON];
+      return false;
+    }
+    const table = head.value?.table ?? 1;
+    const done = await edit(
+      [what === "cell" ? { what, table, row, col, before: begun, after: text } : { what, table, row, reason }],
+      base,
+    );
+    if (!done) return false;
+    leave();
+    message.value = what === "set-aside" ? `Row ${row} is set aside: ${reason}.` : savedInWords(row, col);
+    return true;
+  }
+
+  function savedInWords(row: number, col: number): string {
+    const [now, name] = [here(), head.value?.columns[col - 1]?.name];
+    const cell = now?.row === row ? now.cells[col - 1] : undefined;
+    if (cell === undefined) return `Saved: ${name} of row ${row}.`;
+    const reading = cell.reading === "" ? "blank" : cell.reading;
+    return [`Saved: ${name} of row ${row} is read as ${reading}.`, cell.warning?.sentence ?? ""].join(" ").trim();
+  }
+
+  async function step(what: "undo" | "redo", said: string): Promise<void> {
+    if (draft.value === null && (await edit([{ what }]))) message.value = said;
+  }
+
+  return {
+    tables,
+    file: computed(() => open.value?.file ?? null),
+    head,
+    only,
+    place,
+    called,
+    draft,
+    faults,
+    stale,
+    message,
+    troubles,
+    unsaved: computed(() => draft.value !== null && draft.value.text !== draft.value.begun),
+    canUndo: computed(() => draft.value === null && head.value?.canUndo === true),
+    canRedo: computed(() => draft.value === null && head.value?.canRedo === true),
+    rowAt: rows.at,
+    list: async () => {
+      const asked = await api.tables();
+      if (asked.ok) tables.value = asked.value;
+    },
+    open: async (address) => {
+      const same = address !== null && address.file === open.value?.file && address.table === open.value.table;
+      if (!same) {
+        if (!(await save())) return;
+        batch(() => {
+          [open.value, only.value, place.value, draft.value] = [address, "all", START, null];
+          [faults.value, stale.value, message.value, troubles.value] = [[], false, "", []];
+          rows.clear();
+        });
+      }
+      if (address === null) return;
+      if (address.row !== undefined) await goToRow(address.row, address.col ?? 0);
+      else if (!same) settle(await rows.look(0, 0));
+    },
+    look: async (first, last) => settle(await rows.look(first, last)),
+    show: async (which) => {
+      if (!(await save())) return;
+      batch(() => ([only.value, place.value] = [which, START]));
+      settle(await rows.again("forgotten"));
+      const count = head.value?.matching ?? 0;
+      message.value =
+        which === "all" ? `All ${count} rows.` : `${count} ${count === 1 ? "row" : "rows"} with warnings.`;
+    },
+    go,
+    goToRow,
+    begin: () => {
+      const [row, seen] = [here(), head.value];
+      if (row === undefined || seen === null || draft.value !== null) return;
+      const { col } = place.value;
+      const [what, begun] =
+        col === 0 ? (["set-aside", ""] as const) : (["cell", row.cells[col - 1]?.raw ?? ""] as const);
+      if (what === "cell" ? !seen.editable : !seen.canSetAside || row.setAside !== undefined) return;
+      draft.value = { what, row: row.row, col, base: seen.digest, begun, text: begun };
+    },
+    write: (text) => {
+      if (draft.value !== null) draft.value = { ...draft.value, text };
+    },
+    leave,
+    save,
+    bringBack: async () => {
+      const row = here();
+      if (row?.setAside === undefined) return false;
+      if (!(await edit([{ what: "bring-back", table: head.value?.table ?? 1, row: row.row }]))) return false;
+      call();
+      message.value = `Row ${row.row} takes part again.`;
+      return true;
+    },
+    add: async (cells) => {
+      if (!(await edit([{ what: "add", table: head.value?.table ?? 1, cells }]))) return false;
+      const count = head.value?.rowCount ?? 0;
+      await goToRow(count, 1);
+      message.value = `Added as row ${count}.`;
+      return true;
+    },
+    readAgain: async () => {
+      await read();
+      const [written, row] = [draft.value, here()];
+      batch(() => {
+        [stale.value, faults.value] = [false, []];
+        if (written === null || head.value === null) return;
+        // What was typed stays; what it would replace is what the table holds now.
+        const begun =
+          written.what === "cell" ? (row?.row === written.row ? (row.cells[written.col - 1]?.raw ?? "") : "") : "";
+        draft.value = { ...written, base: head.value.digest, begun };
+      });
+    },
+    undo: () => step("undo", "Undone, and saved."),
+    redo: () => step("redo", "Done again, and saved."),
+    writeFile: async () => {
+      const [file, base] = [open.value?.file, head.value?.digest];
+      if (file === undefined || base === undefined || draft.value !== null) return;
+      const asked = await api.write(file, base);
+      if (!asked.ok) return settle(asked.sentences);
+      await read();
+      message.value = `Written into ${file}. The file as it was is kept beside it.`;
+    },
+    changedOutside: async (file) => {
+      if (file !== open.value?.file && file !== `${open.value?.file}.edits.jsonl`) return;
+      const before = head.value?.digest;
+      await read();
+      if (head.value?.digest !== before)
+        message.value = `${open.value?.file} was changed by something else; this is how it is now.`;
+    },
+  };
+}
