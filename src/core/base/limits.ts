@@ -1,7 +1,6 @@
 /** The stated limits of what is read and computed; each error names the limit and what was found. */
 export const limits = {
   tableBytes: { value: 64 * 1024 * 1024, words: "a table file, in bytes" },
-  workbookBytes: { value: 64 * 1024 * 1024, words: "a workbook as it lies packed, in bytes" },
   unpackedBytes: { value: 256 * 1024 * 1024, words: "a workbook unpacked, in bytes" },
   workbookParts: { value: 4_096, words: "parts of a workbook" },
   partBytes: { value: 192 * 1024 * 1024, words: "one part of a workbook unpacked, in bytes" },

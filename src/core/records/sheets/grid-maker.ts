@@ -29,7 +29,7 @@ export class GridMaker {
   /** A filled cell; one outside the sheet is trouble, for it would be lost. */
   add(row: number, column: number, raw: string, stored: StoredCell): void {
     if (!(row >= 0 && row <= LAST_ROW && column >= 0 && column <= LAST_COLUMN)) this.trouble ??= "broken-workbook";
-    else if (--this.#left.count < 0) this.trouble ??= "too-many-cells";
+    else if (--this.#left.count < 0) this.trouble ??= "workbook-too-full";
     else if (raw.length > limits.cellCharacters.value) this.trouble ??= "cell-too-long";
     if (this.trouble !== null) return;
     const lastRow = this.#rows.at(-1) ?? -1;

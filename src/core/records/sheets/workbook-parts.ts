@@ -10,9 +10,9 @@ export type WorkbookParts = {
   readonly text: (name: string) => Promise<{ readonly text: string } | WorkbookTrouble>;
 };
 
-/** The pieces of a part as they are unpacked, until there are more than `most` bytes. */
-async function unpacked({ packed, deflated, checksum: stated }: ZipPart, most: number) {
-  if (!deflated) return packed.length > most ? "workbook-too-large" : wholeOf([packed], stated);
+/** The pieces of a part as they are unpacked; trouble `over` as soon as there are more than `most` bytes. */
+async function unpacked({ packed, deflated, checksum: stated }: ZipPart, most: number, over: WorkbookTrouble) {
+  if (!deflated) return packed.length > most ? over : wholeOf([packed], stated);
   const stream = new DecompressionStream("deflate-raw");
   const writer = stream.writable.getWriter();
   const reader = stream.readable.getReader();
@@ -27,7 +27,7 @@ async function unpacked({ packed, deflated, checksum: stated }: ZipPart, most: n
       length += piece.value.length;
       if (length > most) {
         await reader.cancel();
-        return "workbook-too-large";
+        return over;
       }
     }
   } catch {
@@ -51,7 +51,7 @@ function textOf(pieces: readonly Uint8Array[]): string {
 
 /** The parts of a workbook's bytes. */
 export function workbookParts(bytes: Uint8Array): WorkbookParts | WorkbookTrouble {
-  if (bytes.length > limits.workbookBytes.value) return "workbook-too-large";
+  if (bytes.length > limits.tableBytes.value) return "file-too-large";
   const parts = zipParts(bytes);
   if (typeof parts === "string") return parts;
   let left: number = limits.unpackedBytes.value;
@@ -60,7 +60,9 @@ export function workbookParts(bytes: Uint8Array): WorkbookParts | WorkbookTroubl
     text: async (name) => {
       const part = parts.get(name);
       if (!part) return "broken-workbook";
-      const pieces = await unpacked(part, Math.min(left, limits.partBytes.value));
+      const pieces = await (left < limits.partBytes.value
+        ? unpacked(part, left, "workbook-too-large")
+        : unpacked(part, limits.partBytes.value, "part-too-large"));
       if (typeof pieces === "string") return pieces;
       left -= pieces.reduce((sum, piece) => sum + piece.length, 0);
       return { text: textOf(pieces) };
