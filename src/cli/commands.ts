@@ -4,8 +4,10 @@ import { ask } from "./commands/ask.ts";
 import { cautions } from "./commands/cautions.ts";
 import { check } from "./commands/check.ts";
 import { compare } from "./commands/compare.ts";
+import { exportTable } from "./commands/export-table.ts";
 import { limits } from "./commands/limits.ts";
 import { method } from "./commands/method.ts";
+import { newWorkspace } from "./commands/new-workspace.ts";
 import { read } from "./commands/read.ts";
 import { report } from "./commands/report.ts";
 import { share } from "./commands/share.ts";
@@ -14,6 +16,7 @@ import { verify } from "./commands/verify.ts";
 import { words } from "./commands/words.ts";
 
 export const commands: readonly Command[] = [
+  newWorkspace,
   read,
   check,
   report,
@@ -23,6 +26,7 @@ export const commands: readonly Command[] = [
   share,
   verify,
   compare,
+  exportTable,
   words,
   limits,
   cautions,

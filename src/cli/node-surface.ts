@@ -5,6 +5,7 @@ import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
 import { limits } from "../core/base/index.ts";
 import type { StaticView, Surface } from "./surface.ts";
+import { writeFolder } from "./write-folder.ts";
 import { writeWhole } from "./write-whole.ts";
 
 /** Bytes of a file up to the largest limit there is; null when it is not there, or is a folder, a pipe or a device. */
@@ -31,7 +32,8 @@ export function nodeSurface(at: string): Surface {
     version: (JSON.parse(readFileSync(new URL("../../package.json", at), "utf8")) as { readonly version: string })
       .version,
     read,
-    write: (path, text) => writeWhole(path, text),
+    write: (path, content) => writeWhole(path, content),
+    writeFolder: (path, files) => writeFolder(path, files),
     built,
     stdin: () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
     staticView: async () => {

@@ -6,11 +6,26 @@ export const programProblems = {
   "not-built": () => "The parts for a dated copy are not built. Run npm run build first.",
   "not-written": ({ file, reason }: { readonly file: string; readonly reason: string }) =>
     `${file} was not written for sure (${reason}). It holds what was there before, or the new text whole; write it again.`,
+  "folder-taken": ({ folder }: { readonly folder: string }) =>
+    `${folder} is there already and is not an empty folder, so nothing was put there. Name a new or an empty folder.`,
+  "folder-not-made": ({ folder, reason }: { readonly folder: string; readonly reason: string }) =>
+    `${folder} was not made for sure (${reason}): it is there whole, or not at all. Look, or choose another place.`,
+  "file-exists": ({ file }: { readonly file: string }) =>
+    `${file} is there already and was left as it is. Name another file with -o, or say --replace.`,
   "not-json": ({ line }: { readonly line: number }) =>
     `Line ${line} is not one JSON object with id, method and inputs.`,
 } as const;
 
 export const notBuilt = (): AnyProblem => ({ code: "not-built", sentence: programProblems["not-built"]() });
+/** The problem of a code, about a file where there is one. */
+export function programProblem<C extends keyof typeof programProblems>(
+  code: C,
+  facts: Parameters<(typeof programProblems)[C]>[0],
+  file?: string,
+): AnyProblem {
+  const sentence = (programProblems[code] as (facts: unknown) => string)(facts);
+  return { code, sentence, ...(file === undefined ? {} : { file }) };
+}
 export const notWritten = (file: string, reason: string): AnyProblem => ({
   code: "not-written",
   file,

@@ -10,8 +10,11 @@ type Made = Omit<ExportedColumn, "name" | "kind"> & { readonly kind?: "uncertain
 /** The value in the unit with the fewest digits that still mean the same SI value: 3.97 mm, not 3.9700000000000006. */
 function inUnit(si: number, unit: Unit): number {
   const value = fromSi(si, unit);
-  const short = Number(value.toPrecision(15));
-  return toSi(short, unit) === si ? short : value;
+  for (const digits of [10, 12, 15]) {
+    const short = Number(value.toPrecision(digits));
+    if (toSi(short, unit) === si) return short;
+  }
+  return value;
 }
 
 const numbers = (values: Float64Array, from: (si: number) => number): (number | null)[] =>

@@ -29,4 +29,5 @@ export { readingInWords } from "./reading-in-words.ts";
 export * from "./reading-warnings.ts";
 export { descriptionWithUsual } from "./schemas/description-with-usual.ts";
 export { type RecordSchema, recordSchemas, type SchemaField } from "./schemas/record-schemas.ts";
+export { templateFiles } from "./schemas/template-files.ts";
 export type * from "./table-description.ts";

@@ -1,5 +1,6 @@
 // From the bytes of a file to tables of typed cells. Nothing is guessed silently and nothing disappears.
 import { limits } from "../base/index.ts";
+import { cellGuard } from "./exports/cell-guard.ts";
 import { tableLayout } from "./layout/table-layout.ts";
 import type { ReadOptions } from "./read-options.ts";
 import type { ReadResult, ReadWarning, RecordSetAside, RecordTable } from "./read-result.ts";
@@ -73,7 +74,8 @@ export function readTable(bytes: Uint8Array, file: string, options: ReadOptions 
   if (source.text.trim() === "")
     return { ...head, tables: [], setAside: [], warnings: [...warnings, { code: "empty-file" }] };
 
-  const { records, delimiter, separatorLine } = recordsFromText(source.text, options.delimiter);
+  const { records: split, delimiter, separatorLine } = recordsFromText(source.text, options.delimiter);
+  const records = options.guarded ? split.map((one) => ({ ...one, fields: one.fields.map(cellGuard.off) })) : split;
   const over = overLimit(records);
   if (over) return refused(over);
   const layout = tableLayout(records, delimiter === "|");

@@ -20,7 +20,12 @@ export type SchemaField = {
   readonly uncertainty: number | null;
   readonly example: string;
 };
-export type RecordSchema = { readonly id: string; readonly title: string; readonly fields: readonly SchemaField[] };
+export type RecordSchema = {
+  readonly id: string;
+  readonly title: string;
+  readonly meaning: string;
+  readonly fields: readonly SchemaField[];
+};
 
 type WrittenField = {
   readonly title: string;
@@ -34,6 +39,7 @@ type WrittenField = {
 type WrittenSchema = {
   readonly $id: string;
   readonly title: string;
+  readonly description: string;
   readonly items: { readonly properties: Readonly<Record<string, unknown>> };
 };
 
@@ -52,9 +58,10 @@ function schemaField(id: string, written: WrittenField): SchemaField {
   };
 }
 
-const recordSchema = ({ $id, title, items }: WrittenSchema): RecordSchema => ({
+const recordSchema = ({ $id, title, description, items }: WrittenSchema): RecordSchema => ({
   id: $id.replace(".schema.json", ""),
   title,
+  meaning: description,
   fields: Object.entries(items.properties).map(([id, field]) => schemaField(id, field as WrittenField)),
 });
 

@@ -1,0 +1,67 @@
+// Opens a file of records as a notebook beside it would: by the description beside it.
+import { basename } from "node:path";
+import { limits, problems } from "../core/base/index.ts";
+import { type ColumnTable, columnName, columnsFromTable } from "../core/columns/index.ts";
+import {
+  descriptionFromJson,
+  descriptionWithUsual,
+  type RecordTable,
+  readRecords,
+  type TableDescription,
+} from "../core/records/index.ts";
+import { descriptionPath } from "../notebook/engine/index.ts";
+import type { CommandAnswer } from "./command.ts";
+import { missingFile, problemAnswer } from "./open-notebook.ts";
+import type { Surface } from "./surface.ts";
+
+/** `columns`: the table typed; `said`: the maker's own description. */
+export type OpenedRecords =
+  | {
+      readonly ok: true;
+      readonly table: RecordTable;
+      readonly columns: () => ColumnTable;
+      readonly said: TableDescription | null;
+    }
+  | { readonly ok: false; readonly answer: CommandAnswer };
+
+type Described = { readonly said: TableDescription | null } | { readonly answer: CommandAnswer };
+
+async function describedBeside(file: string, surface: Surface): Promise<Described> {
+  const beside = descriptionPath(file);
+  const bytes = await surface.read(beside);
+  if (bytes === null) return { said: null };
+  const small = bytes.length <= limits.notebookBytes.value;
+  const about = descriptionFromJson(small ? new TextDecoder().decode(bytes) : "");
+  if (about.ok) return { said: about.value };
+  const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
+  const code = "description-not-understood";
+  const sentence = problems[code]({ file: beside, place, reason });
+  return { answer: problemAnswer([{ code, sentence, file: beside }]) };
+}
+
+/** One table of a file. place: which of its tables (of that sheet, where one is named), from 1. */
+export async function openRecords(
+  file: string,
+  place: { readonly sheet: string | null; readonly table: number },
+  surface: Surface,
+): Promise<OpenedRecords> {
+  const bytes = await surface.read(file);
+  if (bytes === null) return { ok: false, answer: missingFile(file) };
+  const described = await describedBeside(file, surface);
+  if ("answer" in described) return { ok: false, answer: described.answer };
+  const { said } = described;
+  const { tables, warnings } = await readRecords(bytes, file, said?.read);
+  if (tables.length === 0) {
+    const code = warnings.some((warning) => warning.code === "empty-file") ? "empty-file" : "not-a-table";
+    return { ok: false, answer: problemAnswer([{ code, sentence: problems[code]({ file }), file }]) };
+  }
+  const table = tables.filter((each) => place.sheet === null || each.sheet === place.sheet)[place.table - 1];
+  if (table === undefined) {
+    const name = place.sheet === null ? `table ${place.table}` : `table ${place.table} of sheet ${place.sheet}`;
+    const sentence = problems["unknown-table"]({ name });
+    return { ok: false, answer: problemAnswer([{ code: "unknown-table", sentence, file }]) };
+  }
+  const name = columnName(basename(file).replace(/\.[^.]*$/, ""));
+  const columns = () => columnsFromTable(table, file, name, descriptionWithUsual([table], said) ?? undefined);
+  return { ok: true, table, said, columns };
+}
