@@ -26,5 +26,7 @@ export function correctedColumn(table: ColumnTable, column: Column, rig: RigStat
     const stated = quantity.value.uncertainty?.[row] ?? Number.NaN;
     spread[row] = Math.hypot(uncertainty(day, reading), Number.isNaN(stated) ? scatter : stated);
   }
-  return succeeded({ ...quantity.value, values, uncertainty: spread });
+  // What its readings add is joined in `spread` and stands as the column's own from here on.
+  const { contributions: _, ...rest } = quantity.value;
+  return succeeded({ ...rest, values, uncertainty: spread });
 }

@@ -1,6 +1,6 @@
 // What changed between two dated copies: in the words of the notebook, the records and the answers.
 import { differenceBetween } from "./difference-between.ts";
-import { cellsFromEmbedded } from "./embedded-cells.ts";
+import { cellsFromEmbedded, type EmbeddedCells, severalFromEmbedded } from "./embedded-cells.ts";
 import type { EmbeddedCopy, EmbeddedTable } from "./embedded-copy.ts";
 
 export type CopyChange = {
@@ -53,12 +53,26 @@ function entryChanges(before: EmbeddedCopy, after: EmbeddedCopy): readonly CopyC
   });
 }
 
+/** The raw text of each row; of several readings one after the other. */
+function rawTexts(cells: EmbeddedCells): readonly (string | null)[] {
+  const several = severalFromEmbedded(cells);
+  return cellsFromEmbedded(cells).map(
+    (cell, index) =>
+      several
+        .get(index)
+        ?.map(({ raw }) => raw)
+        .join("; ") ??
+      cell?.raw ??
+      null,
+  );
+}
+
 function byPiece(table: EmbeddedTable) {
-  const columns = table.cells.map((each) => [each.column, cellsFromEmbedded(each)] as const);
+  const columns = table.cells.map((each) => [each.column, rawTexts(each)] as const);
   return new Map(
     table.rows.map((row, index) => [
       row.piece,
-      Object.fromEntries(columns.map(([name, cells]) => [name, cells[index]?.raw ?? null])),
+      Object.fromEntries(columns.map(([name, texts]) => [name, texts[index] ?? null])),
     ]),
   );
 }

@@ -13,6 +13,12 @@ type EmbeddedParts = {
   readonly warnings: number;
 };
 
+type EmbeddedContribution = {
+  readonly source: string;
+  readonly values: readonly (number | null)[];
+  readonly shared: boolean;
+};
+
 /** A column with its values as JSON: null where a value is missing. Quantities stay in SI, so nothing is rounded. */
 export type EmbeddedColumn = EmbeddedParts &
   (
@@ -22,6 +28,8 @@ export type EmbeddedColumn = EmbeddedParts &
         readonly uncertainty: readonly (number | null)[] | null;
         readonly unit: string;
         readonly dimension: Dimension;
+        /** Of a mean of readings: what each adds to its uncertainty, so that formulas carry it on as they did. */
+        readonly contributions?: readonly EmbeddedContribution[];
       }
     | { readonly kind: "label"; readonly codes: readonly number[]; readonly names: readonly string[] }
     | { readonly kind: "grade"; readonly codes: readonly number[]; readonly levels: readonly string[] }

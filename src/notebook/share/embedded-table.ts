@@ -1,7 +1,7 @@
 // Record tables on their way into a dated copy and out again: the joined columns, without what formulas compute.
 import type { RowRef, TraceCell } from "../../core/base/index.ts";
-import type { Column, ColumnTable } from "../../core/columns/index.ts";
-import { cellsFromEmbedded, embeddedCells } from "./embedded-cells.ts";
+import { type Column, type ColumnTable, cellsBehind } from "../../core/columns/index.ts";
+import { cellsFromEmbedded, embeddedCells, severalFromEmbedded } from "./embedded-cells.ts";
 import type { EmbeddedColumn, EmbeddedTable } from "./embedded-copy.ts";
 
 const withNulls = (values: Float64Array): readonly (number | null)[] =>
@@ -12,10 +12,19 @@ const withGaps = (values: readonly (number | null)[]): Float64Array =>
 type Of<T extends { readonly kind: string }, K extends T["kind"]> = Extract<T, { kind: K }>;
 
 const embedded: { readonly [K in Column["kind"]]: (column: Of<Column, K>) => Of<EmbeddedColumn, K> } = {
-  quantity: (column) => ({
+  quantity: ({ contributions, ...column }) => ({
     ...column,
     values: withNulls(column.values),
     uncertainty: column.uncertainty && withNulls(column.uncertainty),
+    ...(contributions
+      ? {
+          contributions: [...contributions].map(([source, { values, shared }]) => ({
+            source,
+            values: withNulls(values),
+            shared,
+          })),
+        }
+      : {}),
   }),
   label: (column) => ({ ...column, codes: [...column.codes] }),
   grade: (column) => ({ ...column, codes: [...column.codes] }),
@@ -26,10 +35,17 @@ const embedded: { readonly [K in Column["kind"]]: (column: Of<Column, K>) => Of<
 };
 
 const restored: { readonly [K in Column["kind"]]: (column: Of<EmbeddedColumn, K>) => Of<Column, K> } = {
-  quantity: (column) => ({
+  quantity: ({ contributions, ...column }) => ({
     ...column,
     values: withGaps(column.values),
     uncertainty: column.uncertainty && withGaps(column.uncertainty),
+    ...(contributions
+      ? {
+          contributions: new Map(
+            contributions.map(({ source, values, shared }) => [source, { values: withGaps(values), shared }]),
+          ),
+        }
+      : {}),
   }),
   label: (column) => ({ ...column, codes: Int32Array.from(column.codes) }),
   grade: (column) => ({ ...column, codes: Int32Array.from(column.codes) }),
@@ -39,9 +55,18 @@ const restored: { readonly [K in Column["kind"]]: (column: Of<EmbeddedColumn, K>
   "yes-no": (column) => ({ ...column, values: Int8Array.from(column.values) }),
 };
 
-/** A table as the copy holds it. Columns made by formula stay out: the notebook's text makes them again. */
+/** Columns made by formula stay out of a copy: the notebook's text makes them again. Those that a description makes have no such text. */
+const stays = ({ origin }: Column): boolean => origin.from === "file" || origin.readings === true;
+
+/** All cells of the rows whose value in a column comes of several. */
+function severalCells(table: ColumnTable, column: string): ReadonlyMap<number, readonly TraceCell[]> {
+  const behind = table.rows.map((_, index) => [index, cellsBehind(table, column, index)] as const);
+  return new Map(behind.filter(([, cells]) => cells.length > 1));
+}
+
+/** A table as the copy holds it. */
 export function embeddedTable(table: ColumnTable): EmbeddedTable {
-  const measured = [...table.columns.values()].filter((column) => column.origin.from === "file");
+  const measured = [...table.columns.values()].filter(stays);
   return {
     name: table.name,
     rows: table.rows,
@@ -54,6 +79,7 @@ export function embeddedTable(table: ColumnTable): EmbeddedTable {
       embeddedCells(
         name,
         table.rows.map((_, index) => table.cellAt(name, index)),
+        severalCells(table, name),
       ),
     ),
   };
@@ -64,6 +90,7 @@ export function columnTableFromEmbedded(table: EmbeddedTable): ColumnTable {
   const cells = new Map<string, readonly (TraceCell | null)[]>(
     table.cells.map((each) => [each.column, cellsFromEmbedded(each)]),
   );
+  const several = new Map(table.cells.map((each) => [each.column, severalFromEmbedded(each)]));
   return {
     name: table.name,
     rowCount: table.rows.length,
@@ -78,6 +105,7 @@ export function columnTableFromEmbedded(table: EmbeddedTable): ColumnTable {
     ...(table.shared === null ? {} : { shared: table.shared }),
     ...(table.finished === null ? {} : { finished: table.finished }),
     cellAt: (column, row) => cells.get(column)?.[row] ?? null,
+    cellsAt: (column, row) => several.get(column)?.get(row) ?? [cells.get(column)?.[row] ?? []].flat(),
     notes: table.notes,
   };
 }

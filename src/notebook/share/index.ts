@@ -14,6 +14,7 @@ export { drawingOfElement } from "./drawing-of-element.ts";
 export type { EmbeddedColumn, EmbeddedCopy, EmbeddedTable } from "./embedded-copy.ts";
 export { columnTableFromEmbedded, embeddedTable } from "./embedded-table.ts";
 export { engineOfCopy } from "./engine-of-copy.ts";
+export { importReadingOf } from "./import-reading-of.ts";
 export type { PageData, PagePart } from "./page-data.ts";
 export { pageData } from "./page-data.ts";
 export { pictureInView } from "./picture-in-view.ts";

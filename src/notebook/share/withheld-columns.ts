@@ -1,6 +1,6 @@
 // Holding columns back from a copy: the column, whatever is computed from it, and every sentence that asks about either.
 import type { Column, ColumnTable } from "../../core/columns/index.ts";
-import { columnName } from "../../core/columns/index.ts";
+import { cellsBehind, columnName } from "../../core/columns/index.ts";
 import type { Entry } from "../language/index.ts";
 import { notebookFromText } from "../language/index.ts";
 import type { CopyProblem } from "./copy-problems.ts";
@@ -69,11 +69,21 @@ function withoutColumns(table: ColumnTable, hidden: ReadonlySet<string>): Column
     ...table,
     columns: new Map([...table.columns].filter(([name]) => !hidden.has(name))),
     cellAt: (column, row) => (hidden.has(column) ? null : table.cellAt(column, row)),
+    cellsAt: (column, row) => (hidden.has(column) ? [] : cellsBehind(table, column, row)),
     notes: table.notes.filter(
       (note) =>
         ![...hidden].some((name) => note.includes(name) || note.includes(table.columns.get(name)?.header ?? name)),
     ),
   };
+}
+
+/** A mean of readings and its readings go together: either would give the other away. */
+function tiedReadings(table: ColumnTable, asked: ReadonlySet<string>): readonly string[] {
+  return [...table.columns.values()].flatMap(({ name, origin }) => {
+    if (origin.from !== "formula" || !origin.readings) return [];
+    if (asked.has(name)) return origin.parents;
+    return origin.parents.some((reading) => asked.has(reading)) ? [name, ...origin.parents] : [];
+  });
 }
 
 const isFromFile = (column: Column | undefined): column is Column =>
@@ -84,10 +94,11 @@ function rawTexts(tables: ReadonlyMap<string, ColumnTable>, asked: ReadonlySet<s
   for (const table of tables.values())
     for (const name of asked)
       if (table.columns.has(name))
-        for (let row = 0; row < table.rowCount; row++) {
-          const raw = table.cellAt(name, row)?.raw.trim();
-          if (raw !== undefined && raw.length >= 3) texts.add(raw);
-        }
+        for (let row = 0; row < table.rowCount; row++)
+          for (const cell of cellsBehind(table, name, row)) {
+            const raw = cell.raw.trim();
+            if (raw.length >= 3) texts.add(raw);
+          }
   return texts;
 }
 
@@ -128,6 +139,7 @@ export function withheldColumns({
   const exists = (name: string) => [...tables.values()].some((table) => table.columns.has(name));
   const asked = new Set(names.map((name) => (exists(name) ? name : columnName(name))));
   for (const name of asked) if (!exists(name)) problems.push(copyProblem("unknown-column", { column: name }));
+  for (const table of tables.values()) for (const name of tiedReadings(table, asked)) asked.add(name);
   const notebook = notebookFromText(notebookText, file);
   const hidden = dependents(notebook.entries, asked);
   const cuts = notebook.entries.flatMap((entry) => cutsOf(notebookText, entry, hidden, problems));
