@@ -5,16 +5,25 @@ const XLSX = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const PACKAGE = "http://schemas.openxmlformats.org/package/2006/relationships";
 
+/** Bytes that are packed already. */
+export type Packed = { readonly packed: Uint8Array; readonly flags?: number; readonly checksum?: number };
+export type ZipContent = string | Uint8Array | Packed;
+const isPacked = (content: ZipContent): content is Packed => typeof content !== "string" && "packed" in content;
+
 /** A zip file of parts. */
-export function zipFile(parts: readonly (readonly [name: string, content: string | Uint8Array])[]): Uint8Array {
+export function zipFile(parts: readonly (readonly [name: string, content: ZipContent])[]): Uint8Array {
   const [locals, entries]: [Buffer[], Buffer[]] = [[], []];
   let offset = 0;
   for (const [name, content] of parts) {
-    const [title, body] = [Buffer.from(name), Buffer.from(content)];
+    const [title, body] = [Buffer.from(name), Buffer.from(isPacked(content) ? content.packed : content)];
     const local = Buffer.alloc(30);
     local.writeUInt32LE(0x04034b50, 0);
     local.writeUInt16LE(20, 4);
-    local.writeUInt32LE(crc32(body), 14);
+    if (isPacked(content)) {
+      local.writeUInt16LE(content.flags ?? 0, 6);
+      local.writeUInt16LE(8, 8);
+    }
+    local.writeUInt32LE((isPacked(content) ? content.checksum : undefined) ?? crc32(body), 14);
     local.writeUInt32LE(body.length, 18);
     local.writeUInt32LE(body.length, 22);
     local.writeUInt16LE(title.length, 26);
