@@ -51,17 +51,28 @@ export function recordsRows(ask: (from: number, count: number) => Promise<Asked<
     });
   }
 
+  // At once, and not in a later turn: what is asked for next begins anew.
+  function over(sentences: readonly string[]): readonly string[] {
+    under = null;
+    return sentences;
+  }
+
   async function fill(): Promise<readonly string[]> {
     for (let page = missing(); page !== undefined; page = missing()) {
       const asked = turn;
       const answer = await ask(page * COUNT + 1, COUNT);
       if (asked !== turn) continue;
-      if (!answer.ok) return answer.sentences;
+      if (!answer.ok) return over(answer.sentences);
       take(page, answer.value);
     }
-    return [];
+    return over([]);
   }
-  const run = () => (under ??= fill().finally(() => (under = null)));
+  /** One question at a time; the end of one is the moment to see what is wanted by then. */
+  function run(): Promise<readonly string[]> {
+    if (under === null && missing() === undefined) return Promise.resolve([]);
+    under ??= fill();
+    return under;
+  }
 
   return {
     head,
