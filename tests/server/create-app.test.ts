@@ -23,12 +23,21 @@ function shop() {
       state.saves++;
       return { saved: true, digest: digest(fresh) };
     },
+    takeIn: async () => ({ taken: true }),
+    descriptions: async () => [],
     compute: async (file, text) => {
       if (text === "our fault") throw new Error("secret path /home/x");
       return { ...samplePage(), file, text, digest: digest(bytes(text)) };
     },
     trace: async () => [],
     share: async ({ date }) => ({ name: `tops-${date}.html`, html: "<!doctype html>" }),
+    records: {
+      list: async () => [],
+      page: async () => ({ done: false, because: "missing" }),
+      edit: async () => ({ done: false, because: "held", holder: 77 }),
+      write: async () => ({ done: false, because: "missing" }),
+    },
+    holder: async () => null,
     onChange: () => () => undefined,
     close: async () => undefined,
   };

@@ -20,7 +20,12 @@ type Facts = {
   "name-too-long": { file: string };
   "folder-gone": { file: string };
   "not-saved": { file: string; reason: string };
+  "folder-held": { holder: number };
   "date-missing": Record<never, never>;
+  "table-name-refused": Record<never, never>;
+  "table-exists": { file: string };
+  "notebook-name-refused": Record<never, never>;
+  "notebook-exists": { file: string };
   "fault-of-ours": { id: string };
 };
 
@@ -55,7 +60,16 @@ export const serviceProblems: { readonly [C in ServiceProblemCode]: (facts: Fact
   "folder-gone": ({ file }) =>
     `${file} was not saved: its folder is gone. Your text is still here; put the folder back and save again.`,
   "not-saved": ({ file, reason }) => `${file} was not saved (${reason}). Your text is still here; try again.`,
+  "folder-held": ({ holder }) =>
+    `Another program (process ${holder}) works in this folder, so it is only read here. Close that one, or work there.`,
   "date-missing": () => "A dated copy needs its date, as year-month-day.",
+  "table-name-refused": () =>
+    "The name of a table ends in .csv, .tsv, .txt, .xlsx or .ods and has no slash, backslash or colon. Give it another name.",
+  "table-exists": ({ file }) =>
+    `${file} is there already and holds something else. Replace it, or give this one another name; nothing was written.`,
+  "notebook-name-refused": () =>
+    "The name of a notebook ends in .md and has no slash, backslash or colon. Give it another name.",
+  "notebook-exists": ({ file }) => `There is a notebook called ${file} already. Give this one another name.`,
   "fault-of-ours": ({ id }) => `This is a fault of ours (${id}). What you wrote is still in the page.`,
 };
 
