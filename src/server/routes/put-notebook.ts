@@ -18,6 +18,7 @@ export async function putNotebook(request: Request, workspace: Workspace): Promi
   const text = String(body.value.text);
   const outcome = await workspace.save(file, new TextEncoder().encode(text), String(body.value.base));
   if (outcome.saved) return Response.json(await workspace.compute(file, text, new Map()));
+  if (outcome.because === "held") return refuse(423, serviceProblem("folder-held", { holder: outcome.holder }));
   if (outcome.because === "failed") return refuse(507, diskProblem(file, outcome.error));
   const theirs = exactText(outcome.theirs);
   if (theirs === null) return refuse(422, serviceProblem("file-not-text", { file }));

@@ -3,6 +3,7 @@ import { randomBytes } from "node:crypto";
 import type { FileHandle } from "node:fs/promises";
 import * as files from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
+import { pid } from "node:process";
 import { digest } from "./digest.ts";
 
 /** The operations of a save, as an argument, so that tests make each one fail. */
@@ -11,7 +12,8 @@ export type SavingFiles = Pick<typeof files, "open" | "readFile" | "realpath" | 
 export type SaveOutcome =
   | { readonly saved: true; readonly digest: string }
   | { readonly saved: false; readonly because: "stale"; readonly theirs: Uint8Array }
-  | { readonly saved: false; readonly because: "failed"; readonly error: NodeJS.ErrnoException };
+  | { readonly saved: false; readonly because: "failed"; readonly error: NodeJS.ErrnoException }
+  | { readonly saved: false; readonly because: "held"; readonly holder: number };
 
 /**
  * Replaces a file by new bytes if it still has the digest that the edit was based on. A link stays a link: the file behind it is
@@ -29,7 +31,7 @@ export async function saveFile(
     const before = await disk.readFile(real);
     if (digest(before) !== base) return { saved: false, because: "stale", theirs: before };
     const { mode } = await disk.stat(real);
-    temporary = join(dirname(real), `.${basename(real).slice(0, 200)}.${randomBytes(6).toString("hex")}.saving`);
+    temporary = join(dirname(real), `.${basename(real).slice(0, 200)}.${pid}-${randomBytes(6).toString("hex")}.saving`);
     await writeWhole(disk, temporary, bytes, mode & 0o777);
     const now = await disk.readFile(real);
     if (digest(now) !== base) {
@@ -46,23 +48,34 @@ export async function saveFile(
   }
 }
 
-async function writeWhole(disk: SavingFiles, path: string, bytes: Uint8Array, mode: number): Promise<void> {
+/** Writes all bytes from a place of the file on, or where it stands (null). A short write goes on where it stopped. */
+export async function writeAll(handle: FileHandle, bytes: Uint8Array, place: number | null): Promise<void> {
+  for (let at = 0; at < bytes.length; ) {
+    const { bytesWritten } = await handle.write(bytes, at, bytes.length - at, place === null ? null : place + at);
+    if (bytesWritten === 0) throw Object.assign(new Error("nothing was written"), { code: "EIO" });
+    at += bytesWritten;
+  }
+}
+
+/** A new file, flushed. */
+export async function writeWhole(
+  disk: Pick<SavingFiles, "open">,
+  path: string,
+  bytes: Uint8Array,
+  mode: number,
+): Promise<void> {
   const handle = await disk.open(path, "wx", mode);
   try {
     await handle.chmod(mode);
-    // A short write goes on where it stopped.
-    for (let at = 0; at < bytes.length; ) {
-      const { bytesWritten } = await handle.write(bytes, at, bytes.length - at);
-      if (bytesWritten === 0) throw Object.assign(new Error("nothing was written"), { code: "EIO" });
-      at += bytesWritten;
-    }
+    await writeAll(handle, bytes, null);
     await handle.sync();
   } finally {
     await handle.close();
   }
 }
 
-async function flushFolder(disk: SavingFiles, folder: string): Promise<void> {
+/** Makes sure of the names in a folder. */
+export async function flushFolder(disk: Pick<SavingFiles, "open">, folder: string): Promise<void> {
   const handle: FileHandle = await disk.open(folder, "r");
   try {
     await handle.sync();

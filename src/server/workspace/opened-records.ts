@@ -1,0 +1,76 @@
+// A record file read with its description and the log of its edits, as all three lie in the folder now. The last few are kept read.
+import { createHash } from "node:crypto";
+import {
+  descriptionFromJson,
+  type EditedRecords,
+  type EditLog,
+  editedRecords,
+  editLogFromBytes,
+  type ReadOptions,
+} from "../../core/records/index.ts";
+import { descriptionPath } from "../../notebook/engine/index.ts";
+
+/** `digest`: of the file and the whole lines of its log; what an edit names as its base. */
+export type OpenedRecords = {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  readonly logBytes: Uint8Array;
+  readonly log: EditLog;
+  readonly options: ReadOptions;
+  readonly digest: string;
+  readonly state: EditedRecords;
+};
+
+/** The log beside a record file. */
+export const logPath = (file: string): string => `${file}.edits.jsonl`;
+
+const KEPT_OPEN = 4;
+const NOTHING = new Uint8Array();
+
+/** What a description says of reading; one that is not understood says nothing. */
+function optionsFrom(bytes: Uint8Array | null): ReadOptions {
+  const about = bytes === null ? null : descriptionFromJson(new TextDecoder().decode(bytes));
+  return about?.ok ? (about.value.read ?? {}) : {};
+}
+
+/** The file with another log: what it would be, or is, after an edit. */
+export async function withLog(opened: Omit<OpenedRecords, "log" | "state" | "digest">): Promise<OpenedRecords> {
+  const { file, bytes, logBytes, options } = opened;
+  const log = editLogFromBytes(logBytes);
+  const digest = createHash("sha256").update(bytes).update("\0").update(logBytes.subarray(0, log.whole)).digest("hex");
+  return { ...opened, log, digest, state: await editedRecords(bytes, file, options, log) };
+}
+
+export type RecordsShelf = {
+  /** Null where there is no such file. */
+  readonly open: (file: string) => Promise<OpenedRecords | null>;
+  readonly keep: (opened: OpenedRecords) => void;
+};
+
+/** Opens record files that are read with `read`. What is the same as last time is not read again. */
+export function recordsShelf(read: (name: string) => Promise<Uint8Array | null>): RecordsShelf {
+  const kept = new Map<string, OpenedRecords>();
+  const keep = (opened: OpenedRecords): void => {
+    kept.delete(opened.file);
+    kept.set(opened.file, opened);
+    for (const file of kept.keys()) if (kept.size > KEPT_OPEN) kept.delete(file);
+  };
+  const same = (a: Uint8Array, b: Uint8Array) => Buffer.compare(a, b) === 0;
+  return {
+    keep,
+    open: async (file) => {
+      const [bytes, log, about] = await Promise.all([read(file), read(logPath(file)), read(descriptionPath(file))]);
+      if (bytes === null) return null;
+      const last = kept.get(file);
+      const [logBytes, options] = [log ?? NOTHING, optionsFrom(about)];
+      const unchanged =
+        last !== undefined &&
+        same(last.bytes, bytes) &&
+        same(last.logBytes, logBytes) &&
+        JSON.stringify(last.options) === JSON.stringify(options);
+      const opened = unchanged ? last : await withLog({ file, bytes, logBytes, options });
+      keep(opened);
+      return opened;
+    },
+  };
+}
