@@ -1,16 +1,15 @@
 // From the bytes of a file to tables of typed cells. Nothing is guessed silently and nothing disappears.
 import { limits } from "../base/index.ts";
-import { cellGuard } from "./exports/cell-guard.ts";
 import { tableLayout } from "./layout/table-layout.ts";
 import type { ReadOptions } from "./read-options.ts";
 import type { ReadResult, ReadWarning, RecordSetAside, RecordTable } from "./read-result.ts";
 import { delimiterVote } from "./source/delimiter-vote.ts";
 import { hasForeignSignature, isNotText } from "./source/is-not-text.ts";
 import { isOtherText } from "./source/is-other-text.ts";
-import { plainRecords } from "./source/plain-records.ts";
-import type { RawRecord } from "./source/raw-record.ts";
+import { type RawRecords, widthOf } from "./source/raw-records.ts";
 import { sourceText } from "./source/source-text.ts";
 import { splitRecords } from "./source/split-records.ts";
+import { withoutGuards } from "./source/without-guards.ts";
 import { withoutOuterPipes } from "./source/without-outer-pipes.ts";
 import { tableFromLayout } from "./table-from-layout.ts";
 
@@ -30,31 +29,27 @@ function stemOf(file: string): string {
 function recordsFromText(
   text: string,
   given: string | undefined,
-): { records: RawRecord[]; delimiter: string; separatorLine: boolean } {
+): { records: RawRecords; delimiter: string | null; separatorLine: boolean } {
   const line = SEPARATOR_LINE.exec(text.slice(0, 8));
-  const rest = line ? text.slice(line[0].length) : text;
-  const voted = given !== undefined && given.length === 1 ? given : (line?.[1] ?? delimiterVote(rest));
-  const delimiter = voted ?? "\u0000none";
-  const split =
-    voted === null ? splitRecords(rest, "\ue000") : (plainRecords(rest, delimiter) ?? splitRecords(rest, delimiter));
-  const records = delimiter === "|" ? withoutOuterPipes(split) : split;
+  const start = line ? line[0].length : 0;
+  const delimiter = given !== undefined && given.length === 1 ? given : (line?.[1] ?? delimiterVote(text, start));
+  const split = splitRecords(text, delimiter, start);
   return {
-    records: line ? records.map((record) => ({ ...record, record: record.record + 1 })) : records,
+    records: delimiter === "|" ? withoutOuterPipes(split) : split,
     delimiter,
     separatorLine: line !== null,
   };
 }
 
 /** What is over a stated limit, null if nothing is. */
-function overLimit(records: readonly RawRecord[]): string | null {
-  if (records.length > limits.rows.value) return "too-many-rows";
-  let cells = 0;
-  for (const { fields } of records) {
-    cells += fields.length;
-    if (fields.length > limits.columns.value) return "too-many-columns";
-    for (const field of fields) if (field.length > limits.cellCharacters.value) return "cell-too-long";
-  }
-  return cells > limits.cells.value ? "too-many-cells" : null;
+function overLimit(records: RawRecords): string | null {
+  const { count, starts, ends } = records;
+  if (count > limits.rows.value) return "too-many-rows";
+  for (let record = 0; record < count; record++)
+    if (widthOf(records, record) > limits.columns.value) return "too-many-columns";
+  for (let at = 0; at < starts.length; at++)
+    if ((ends[at] ?? 0) - (starts[at] ?? 0) > limits.cellCharacters.value) return "cell-too-long";
+  return starts.length > limits.cells.value ? "too-many-cells" : null;
 }
 
 /**
@@ -75,7 +70,7 @@ export function readTable(bytes: Uint8Array, file: string, options: ReadOptions 
     return { ...head, tables: [], setAside: [], warnings: [...warnings, { code: "empty-file" }] };
 
   const { records: split, delimiter, separatorLine } = recordsFromText(source.text, options.delimiter);
-  const records = options.guarded ? split.map((one) => ({ ...one, fields: one.fields.map(cellGuard.off) })) : split;
+  const records = options.guarded ? withoutGuards(split) : split;
   const over = overLimit(records);
   if (over) return refused(over);
   const layout = tableLayout(records, delimiter === "|");
@@ -83,7 +78,7 @@ export function readTable(bytes: Uint8Array, file: string, options: ReadOptions 
   const stem = stemOf(file);
   const tables: RecordTable[] = layout.tables.map((one, at) => {
     const { table, warnings: own } = tableFromLayout(one, at === 0 ? stem : `${stem} ${at + 1}`, options);
-    if (!one.header) warnings.push({ code: "no-header" });
+    if (one.header === null) warnings.push({ code: "no-header" });
     if (one.rows.length === 0) warnings.push({ code: "no-rows" });
     for (const warning of own) warnings.push(at === 0 ? warning : { table: at + 1, ...warning });
     return table;

@@ -1,55 +1,21 @@
 // A table's records as typed cells: each column is claimed by one reader, which reads it with the evidence of its neighbours.
-
-import { cellsFromReadings } from "./cells-from-readings.ts";
 import { columnHeads } from "./layout/column-heads.ts";
 import { rowWarnings } from "./layout/row-warnings.ts";
 import type { TableLayout } from "./layout/table-layout.ts";
+import { packedCells } from "./packed-cells.ts";
 import type { ReadOptions } from "./read-options.ts";
 import type { ReadWarning, RecordColumn, RecordTable } from "./read-result.ts";
 import { columnReader } from "./readers/column-reader.ts";
-import type { ColumnCell, ColumnSource } from "./readers/column-source.ts";
-import { field } from "./readers/field.ts";
-import { quantityDraft } from "./readers/quantity-draft.ts";
-import { isFormulaLike, specialWords } from "./readers/special-words.ts";
+import { columnScan } from "./readers/column-scan.ts";
+import type { ColumnReader, ColumnReading, ColumnSource } from "./readers/column-source.ts";
+import { repeatedIds } from "./readers/repeated-ids.ts";
+import { sourceOfColumn } from "./readers/source-of-column.ts";
 import { isIdColumn } from "./readers/text-reader.ts";
-import type { Reading } from "./reading.ts";
 
-const wordsOf = (name: string) =>
-  new Set(
-    name
-      .toLowerCase()
-      .split(/[^\p{L}\p{N}]+/u)
-      .filter((word) => word !== ""),
-  );
-
-function cellOf(
-  raw: string,
-  trouble: "stray-quote" | "unclosed-quote" | undefined,
-  unit: string | null,
-  names: boolean,
-): ColumnCell {
-  const from = field(raw, trouble);
-  const special = specialWords(from.text);
-  const formula = special === null && isFormulaLike(from.text);
-  return {
-    field: from,
-    special,
-    formula,
-    draft: special !== null || formula || names ? null : quantityDraft(from.text, unit),
-  };
-}
-
-/** In an id column that stands first, a value seen before; rows that are repeated as a whole are left alone. */
-function withRepeatedIds(cells: readonly Reading[], repeated: ReadonlySet<number>): Reading[] {
-  const filled = cells.filter((cell) => cell.kind !== "blank");
-  const different = new Set(filled.map((cell) => cell.value)).size;
-  if (filled.length === 0 || different < 0.8 * filled.length) return [...cells];
-  const seen = new Set<Reading["value"]>();
-  return cells.map((cell, row) => {
-    const again = cell.kind === "text" && seen.has(cell.value);
-    if (cell.kind === "text") seen.add(cell.value);
-    return again && !repeated.has(row) && cell.code === undefined ? { ...cell, code: "repeated-id" } : cell;
-  });
+/** A column with a code on each row whose id an earlier row has; rows that are repeated as a whole are left alone. */
+function withRepeatedIds(source: ColumnSource, read: ColumnReading, repeated: ReadonlySet<number>): ColumnReading {
+  const rows = repeatedIds(source, read.cells).filter((row) => !repeated.has(row));
+  return { ...read, rowCodes: new Map(rows.map((row) => [row, "repeated-id"])) };
 }
 
 /** The table and its warnings, without the number of the table. */
@@ -58,37 +24,43 @@ export function tableFromLayout(
   name: string,
   options: ReadOptions,
 ): { table: RecordTable; warnings: ReadWarning[] } {
+  const { records, rows } = layout;
   const heads = columnHeads(layout);
-  const sources: ColumnSource[] = heads.map((head) => {
-    const bare = { name: head.name, words: wordsOf(head.name), unit: head.unit, cells: [], options };
-    const names = isIdColumn(bare);
-    const cells = layout.rows.map(({ fields, codes }) =>
-      cellOf(fields[head.place] ?? "", codes?.get(head.place), head.unit, names),
-    );
-    return { ...bare, cells };
+  const hashes = new Int32Array(rows.length);
+  const sources = heads.map((head) => {
+    const names = isIdColumn(head);
+    return sourceOfColumn(columnScan(records, rows, head.place, !names, hashes), head, options, names);
   });
   const readers = sources.map(columnReader);
   const quantities = sources.filter((_, at) => readers[at]?.kind === "quantity");
-  const aboutRows = rowWarnings(layout, heads);
+
+  /** The source as the column's reader wants it: where it takes no numerals as numbers, they are cells like others. */
+  const forReader = (source: ColumnSource, reader: ColumnReader, at: number): ColumnSource => {
+    const head = heads[at];
+    if (!head || source.numerals.all === 0 || reader.readsNumerals?.(source, quantities)) return source;
+    const scan = columnScan(records, rows, head.place, false, null);
+    return sourceOfColumn(scan, head, options, reader.kind === "text" && options.aliases === undefined);
+  };
+
+  const aboutRows = rowWarnings(layout, heads, hashes);
   const repeated = new Set(aboutRows.filter(({ code }) => code === "duplicate-row").map(({ row }) => row));
   const warnings: ReadWarning[] = aboutRows.map(({ row, code }) => ({ row: row + 1, code }));
   const columns: RecordColumn[] = [];
-  for (const [at, source] of sources.entries()) {
-    const reader = readers[at];
-    if (!reader) continue;
+  for (const [at, scanned] of sources.entries()) {
+    const [reader, head] = [readers[at], heads[at]];
+    if (!reader || !head) continue;
+    const source = forReader(scanned, reader, at);
     const read = reader.read(source, quantities);
-    const cells = at === 0 && isIdColumn(source) && layout.header ? withRepeatedIds(read.cells, repeated) : read.cells;
-    columns.push({
-      name: source.name,
-      unit: read.unit,
-      kind: reader.kind,
-      place: heads[at]?.place ?? at,
-      cells: cellsFromReadings(cells),
-    });
-    for (const code of [...(heads[at]?.warnings ?? []), ...read.warnings]) warnings.push({ col: at + 1, code });
-    for (const [row, cell] of cells.entries())
-      if (cell.code !== undefined) warnings.push({ row: row + 1, col: at + 1, code: cell.code });
+    const isIds = at === 0 && layout.header !== null && isIdColumn(head);
+    const cells = packedCells(source, isIds ? withRepeatedIds(source, read, repeated) : read);
+    columns.push({ name: head.name, unit: read.unit, kind: reader.kind, place: head.place, cells });
+    for (const code of [...head.warnings, ...read.warnings]) warnings.push({ col: at + 1, code });
+    const { codePlaces, codes } = cells;
+    for (let row = 0; codePlaces !== null && row < rows.length; row++) {
+      const code = codes[(codePlaces[row] ?? 0) - 1];
+      if (code !== undefined) warnings.push({ row: row + 1, col: at + 1, code });
+    }
   }
-  const records = Int32Array.from(layout.rows, ({ record }) => record);
-  return { table: { name, columns, rowCount: layout.rows.length, records, repeatedRows: [...repeated] }, warnings };
+  const numbers = rows.map((record) => records.from + record);
+  return { table: { name, columns, rowCount: rows.length, records: numbers, repeatedRows: [...repeated] }, warnings };
 }

@@ -2,6 +2,7 @@
 import type { ReadOptions } from "../read-options.ts";
 import { delimiterVote } from "../source/delimiter-vote.ts";
 import { hasForeignSignature } from "../source/is-not-text.ts";
+import { rawRecordsOf } from "../source/raw-records.ts";
 import { sourceText } from "../source/source-text.ts";
 import { withoutOuterPipes } from "../source/without-outer-pipes.ts";
 import { type FieldSpan, fieldSpans, type RecordSpans, recordSpans } from "./record-spans.ts";
@@ -38,11 +39,8 @@ export function delimitedSource(bytes: Uint8Array, options: ReadOptions): Delimi
 
 function hasOuterPipes(spans: RecordSpans): boolean {
   if (spans.delimiter !== "|") return false;
-  const records = spans.starts.map((_, at) => ({
-    record: at + 1,
-    fields: fieldSpans(spans, at).map(({ raw }) => raw),
-  }));
-  return withoutOuterPipes(records).some((record, at) => record.fields.length !== records[at]?.fields.length);
+  const records = rawRecordsOf(spans.starts.map((_, at) => fieldSpans(spans, at).map(({ raw }) => raw)));
+  return withoutOuterPipes(records) !== records;
 }
 
 /** The raw text of a record of the file, null where there is no such record. */

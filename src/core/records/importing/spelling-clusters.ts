@@ -1,7 +1,7 @@
 // Spellings of a column that may mean one name: equal but for accents, case, spaces, hyphens, dots and underscores.
 import { kindAt, valueAt } from "../cells.ts";
 import type { RecordColumn } from "../read-result.ts";
-import { likeness } from "../readers/text-reader.ts";
+import { likeness } from "../readers/spelling-varies.ts";
 
 /** A spelling and how many records have it. */
 export type Spelling = { readonly text: string; readonly count: number };

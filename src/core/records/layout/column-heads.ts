@@ -1,6 +1,7 @@
 // Names and units of a table's columns, which of them exist at all, and warnings about them.
 import { heading } from "../readers/heading.ts";
-import { isEmptyField } from "./field-sort.ts";
+import { isEmptyAt } from "../source/empty-fields.ts";
+import { fieldsOf, widthOf } from "../source/raw-records.ts";
 import { unitOfField } from "./record-shape.ts";
 import type { TableLayout } from "./table-layout.ts";
 
@@ -18,24 +19,41 @@ function freeName(name: string, taken: ReadonlySet<string>): string {
   return free;
 }
 
-/** The columns with a name or a value, in order. */
-export function columnHeads({ header, units, rows }: TableLayout): ColumnHead[] {
+/** Whether each place has a value in some row. */
+function filledPlaces({ records, rows }: TableLayout): boolean[] {
   const filled: boolean[] = [];
-  for (const { fields } of rows)
-    for (let at = 0; at < fields.length; at++) if (!filled[at] && !isEmptyField(fields[at])) filled[at] = true;
-  const width = Math.max(header?.fields.length ?? 0, filled.length);
+  let open = 0;
+  for (const row of rows) {
+    const width = widthOf(records, row);
+    for (; filled.length < width; open++) filled.push(false);
+    const first = records.firsts[row] ?? 0;
+    for (let place = 0; place < width && open > 0; place++)
+      if (!filled[place] && !isEmptyAt(records, first + place)) {
+        filled[place] = true;
+        open--;
+      }
+  }
+  return filled;
+}
+
+/** The columns with a name or a value, in order. */
+export function columnHeads(layout: TableLayout): ColumnHead[] {
+  const { records, header, units } = layout;
+  const names = header === null ? [] : fieldsOf(records, header);
+  const beneathNames = units === null ? null : fieldsOf(records, units);
+  const filled = filledPlaces(layout);
   const taken = new Set<string>();
   const heads: ColumnHead[] = [];
-  for (let place = 0; place < width; place++) {
-    const own = heading(header?.fields[place] ?? "");
+  for (let place = 0; place < Math.max(names.length, filled.length); place++) {
+    const own = heading(names[place] ?? "");
     if (own.name === "" && !filled[place]) continue;
     const warnings: string[] = [];
     const wanted = own.name === "" ? `column ${place + 1}` : own.name;
-    if (own.name === "" && header) warnings.push("unnamed-column");
+    if (own.name === "" && header !== null) warnings.push("unnamed-column");
     const name = freeName(wanted, taken);
     if (name !== wanted) warnings.push("duplicate-column");
     taken.add(name);
-    const beneath = units ? unitOfField(units.fields[place] ?? "") : null;
+    const beneath = beneathNames === null ? null : unitOfField(beneathNames[place] ?? "");
     if (beneath === undefined) warnings.push("unknown-unit");
     heads.push({ place, name, unit: own.unit ?? beneath ?? null, warnings });
   }

@@ -31,6 +31,3 @@ export function isGradeOrPitch(raw: string): boolean {
   const parts = gradeParts(text);
   return (parts !== null && parts.sort !== "letters") || (pitchParts(text)?.octave ?? "") !== "";
 }
-
-export const isEmptyField = (raw: string | undefined): boolean =>
-  raw === undefined || raw.trim() === "" || raw.replaceAll("\0", "").trim() === "";

@@ -1,14 +1,17 @@
 // Where the header stands.
-import type { RawRecord } from "../source/raw-record.ts";
+import { filledCount, isBlankRecord } from "../source/empty-fields.ts";
+import { isComment } from "../source/is-comment.ts";
+import { fieldsOf, type RawRecords, widthOf } from "../source/raw-records.ts";
 import { fieldSort } from "./field-sort.ts";
-import { isBlankRecord, isComment, isRule, isWords, recordShape } from "./record-shape.ts";
+import { isRule, isWords } from "./record-shape.ts";
 
 /** The commonest number of filled fields, the larger at a tie. */
-function commonest(records: readonly RawRecord[]): number {
+function commonest(records: RawRecords): number {
   const counts = new Map<number, number>();
-  for (const record of records) {
-    const filled = recordShape(record);
-    if (filled > 0 && !isComment(record) && !isRule(record)) counts.set(filled, (counts.get(filled) ?? 0) + 1);
+  for (let record = 0; record < records.count; record++) {
+    const filled = filledCount(records, record);
+    if (filled > 0 && !isComment(records, record) && !isRule(records, record))
+      counts.set(filled, (counts.get(filled) ?? 0) + 1);
   }
   let best = 0;
   for (const [filled, count] of counts)
@@ -16,16 +19,22 @@ function commonest(records: readonly RawRecord[]): number {
   return best;
 }
 
+function isOneColumn(records: RawRecords): boolean {
+  for (let record = 0; record < records.count; record++) if (widthOf(records, record) > 1) return false;
+  return true;
+}
+
 /** Place of the header among the records, null if there is none. */
-export function headerPlace(records: readonly RawRecord[]): number | null {
+export function headerPlace(records: RawRecords): number | null {
   const usual = commonest(records);
-  const oneColumn = records.every((record) => record.fields.length <= 1);
-  for (const [at, record] of records.entries()) {
-    if (isBlankRecord(record) || isComment(record)) continue;
-    if (oneColumn) return isWords(record) ? at : null;
-    const filled = recordShape(record);
-    if (filled >= 2 && filled >= usual / 2 && isWords(record)) return at;
-    if (filled >= usual && record.fields.some((field) => ["number", "date"].includes(fieldSort(field)))) return null;
+  const oneColumn = isOneColumn(records);
+  for (let at = 0; at < records.count; at++) {
+    if (isBlankRecord(records, at) || isComment(records, at)) continue;
+    if (oneColumn) return isWords(fieldsOf(records, at)) ? at : null;
+    const filled = filledCount(records, at);
+    if (filled >= 2 && filled >= usual / 2 && isWords(fieldsOf(records, at))) return at;
+    if (filled >= usual && fieldsOf(records, at).some((field) => ["number", "date"].includes(fieldSort(field))))
+      return null;
   }
   return null;
 }

@@ -1,52 +1,65 @@
-// Questions about one record: is it blank, a comment, a rule, a total, a header again, a row of units.
+// Questions about one record: is it a rule, a total, a header again, a row of units. Each looks at a first character before it makes texts.
 import { importUnit } from "../readers/import-unit.ts";
-import type { RawRecord } from "../source/raw-record.ts";
-import { fieldSort, isEmptyField } from "./field-sort.ts";
+import { firstFilled, isEmptyField } from "../source/empty-fields.ts";
+import { fieldAt, fieldsOf, type RawRecords, widthOf } from "../source/raw-records.ts";
+import { fieldSort } from "./field-sort.ts";
 
 const TOTALS = new Set(
   "total totals subtotal sum average avg mean median min max std sd count summe gesamt mittel mittelwert durchschnitt suma media promedio somme moyenne".split(
     " ",
   ),
 );
+const LONGEST_TOTAL = 16;
 
-/** How many fields of a record hold something. */
-export const recordShape = (record: RawRecord): number =>
-  record.fields.reduce((count, field) => count + (isEmptyField(field) ? 0 : 1), 0);
-export const isBlankRecord = (record: RawRecord): boolean => record.fields.every(isEmptyField);
-
-/** A comment above the header. */
-export function isComment(record: RawRecord): boolean {
-  const first = record.fields[0]?.trimStart() ?? "";
-  return first.startsWith("#") || first.startsWith("//");
-}
-/** A comment among the rows: hash and space. */
-export const isRowComment = (record: RawRecord): boolean => record.fields[0]?.trimStart().startsWith("# ") ?? false;
+const mayBeRule = (records: RawRecords, at: number) => {
+  const code = records.text.charCodeAt(records.starts[at] ?? 0);
+  return code <= 32 || code === 45 || code === 58 || code > 126 || records.apart.has(at);
+};
 
 /** Only dashes and colons, as beneath the header of a table drawn with pipes. */
-export function isRule(record: RawRecord): boolean {
-  const filled = record.fields.filter((field) => !isEmptyField(field));
-  return filled.length > 0 && filled.every((field) => /^ *:?-+:? *$/.test(field.length > 80 ? "" : field));
+export function isRule(records: RawRecords, record: number): boolean {
+  const first = firstFilled(records, record);
+  if (first < 0 || !mayBeRule(records, first)) return false;
+  const filled = fieldsOf(records, record).filter((field) => !isEmptyField(field));
+  return filled.every((field) => /^ *:?-+:? *$/.test(field.length > 80 ? "" : field));
+}
+
+/** Whether the characters of a field leave it open that it is a word for a total. */
+function mayBeTotal({ text, starts, ends }: RawRecords, at: number): boolean {
+  const [start, end] = [starts[at] ?? 0, ends[at] ?? 0];
+  const last = text.charCodeAt(end - 1);
+  return end - start <= 2 * LONGEST_TOTAL && !(last >= 48 && last <= 57);
 }
 
 /** A word for a total in the first filled field, and a number in another. */
-export function isTotal(record: RawRecord): boolean {
-  const at = record.fields.findIndex((field) => !isEmptyField(field));
-  const word = (record.fields[at] ?? "").trim().toLowerCase();
-  if (word.length > 16 || !TOTALS.has(word.replace(/\s?:$/, ""))) return false;
-  return record.fields.some((field, other) => other !== at && fieldSort(field) === "number");
+export function isTotal(records: RawRecords, record: number): boolean {
+  const at = firstFilled(records, record);
+  if (at < 0 || !mayBeTotal(records, at)) return false;
+  const word = fieldAt(records, at).trim().toLowerCase();
+  if (word.length > LONGEST_TOTAL || !TOTALS.has(word.replace(/\s?:$/, ""))) return false;
+  const others = fieldsOf(records, record);
+  others.splice(at - (records.firsts[record] ?? 0), 1);
+  return others.some((field) => fieldSort(field) === "number");
 }
 
-/** Equal field by field, case and outer space aside. */
-export function isSameRecord(a: RawRecord, b: RawRecord): boolean {
-  const length = Math.max(a.fields.length, b.fields.length);
-  for (let at = 0; at < length; at++)
-    if ((a.fields[at] ?? "").trim().toLowerCase() !== (b.fields[at] ?? "").trim().toLowerCase()) return false;
+/** Whether two fields are equal, case and outer space aside. */
+const isSameField = (records: RawRecords, a: number, b: number): boolean =>
+  fieldAt(records, a).trim().toLowerCase() === fieldAt(records, b).trim().toLowerCase();
+
+/** Equal field by field, case and outer space aside; fields missing at the end are empty. */
+export function isSameRecord(records: RawRecords, a: number, b: number): boolean {
+  const [fromA, fromB] = [records.firsts[a] ?? 0, records.firsts[b] ?? 0];
+  const [widthA, widthB] = [widthOf(records, a), widthOf(records, b)];
+  const shared = Math.min(widthA, widthB);
+  for (let at = 0; at < shared; at++) if (!isSameField(records, fromA + at, fromB + at)) return false;
+  for (let at = shared; at < widthA; at++) if (fieldAt(records, fromA + at).trim() !== "") return false;
+  for (let at = shared; at < widthB; at++) if (fieldAt(records, fromB + at).trim() !== "") return false;
   return true;
 }
 
 /** All filled fields are words: no number, no date, no missing word. */
-export const isWords = (record: RawRecord): boolean =>
-  record.fields.every((field) => ["empty", "word"].includes(fieldSort(field)));
+export const isWords = (fields: readonly string[]): boolean =>
+  fields.every((field) => ["empty", "word"].includes(fieldSort(field)));
 
 const inBrackets = (text: string) => /^[([].*[)\]]$/.test(text);
 
@@ -58,12 +71,12 @@ export function unitOfField(raw: string): string | null | undefined {
 }
 
 /** A row of units: all filled fields are units, or at least half and the others are single short words without digits. */
-export function isUnitsRow(record: RawRecord): boolean {
-  const units = record.fields.map(unitOfField).filter((unit) => unit !== null);
+export function isUnitsRow(fields: readonly string[]): boolean {
+  const units = fields.map(unitOfField).filter((unit) => unit !== null);
   const known = units.filter((unit) => unit !== undefined).length;
   if (known === 0) return false;
   if (known === units.length) return true;
-  const others = record.fields.filter((field) => unitOfField(field) === undefined).map((field) => field.trim());
+  const others = fields.filter((field) => unitOfField(field) === undefined).map((field) => field.trim());
   return (
     known >= units.length / 2 && others.every((other) => other.length <= 12 && /^[([]?[^\s\d]+[)\]]?$/.test(other))
   );

@@ -1,143 +1,111 @@
 // Which records are header, units, rows, and which are set aside; where one table ends and the next begins.
 import type { RecordSetAside } from "../read-result.ts";
-import type { RawRecord } from "../source/raw-record.ts";
+import { filledCount, firstLetter, isBlankRecord } from "../source/empty-fields.ts";
+import { isComment, isRowComment } from "../source/is-comment.ts";
+import { fieldsOf, type RawRecords } from "../source/raw-records.ts";
 import { isGradeOrPitch, isValue } from "./field-sort.ts";
 import { headerPlace } from "./header-place.ts";
-import {
-  isBlankRecord,
-  isComment,
-  isRowComment,
-  isRule,
-  isSameRecord,
-  isTotal,
-  isUnitsRow,
-  isWords,
-  recordShape,
-} from "./record-shape.ts";
+import { isRule, isSameRecord, isTotal, isUnitsRow, isWords } from "./record-shape.ts";
 
+/** Records by their place among the records of the file, from 0. */
 export type TableLayout = {
-  readonly header: RawRecord | null;
-  readonly units: RawRecord | null;
-  readonly rows: readonly RawRecord[];
+  readonly records: RawRecords;
+  readonly header: number | null;
+  readonly units: number | null;
+  readonly rows: Int32Array;
 };
 export type Layout = { readonly tables: readonly TableLayout[]; readonly setAside: readonly RecordSetAside[] };
 
-type Aside = (record: RawRecord, code: string) => void;
-type Body = { readonly units: RawRecord | null; readonly rows: RawRecord[]; readonly next: number };
-
-const nextFilled = (records: readonly RawRecord[], from: number) => {
-  let at = from;
-  while (at < records.length && isBlankRecord(records[at] as RawRecord)) at++;
-  return at;
-};
-
-/** The record beneath a header that tells what its columns hold: units and rules skipped. */
-function beneath(records: readonly RawRecord[], header: number): RawRecord | undefined {
-  let at = header + 1;
-  while (records[at] && (isUnitsRow(records[at] as RawRecord) || isRule(records[at] as RawRecord))) at++;
-  return records[at];
-}
+type Aside = (record: number, code: string) => void;
+type Body = { readonly units: number | null; readonly rows: Int32Array; readonly next: number };
 
 /** Whether a new table's header stands here: words that differ from the header, over a number, date, grade or pitch. */
-function isNewHeader(records: readonly RawRecord[], at: number, header: RawRecord | null): boolean {
-  const record = records[at];
-  if (!record || recordShape(record) < 2 || (header && isSameRecord(record, header)) || !isWords(record)) return false;
-  if (record.fields.some(isGradeOrPitch)) return false;
-  const below = beneath(records, at);
-  return (
-    below !== undefined && record.fields.some((field, col) => field.trim() !== "" && isValue(below.fields[col] ?? ""))
-  );
+function isNewHeader(records: RawRecords, at: number, header: number | null): boolean {
+  if (at >= records.count || filledCount(records, at) < 2 || !isWords(fieldsOf(records, at))) return false;
+  if (header !== null && isSameRecord(records, at, header)) return false;
+  const names = fieldsOf(records, at);
+  if (names.some(isGradeOrPitch)) return false;
+  let below = at + 1;
+  while (below < records.count && (isUnitsRow(fieldsOf(records, below)) || isRule(records, below))) below++;
+  if (below >= records.count) return false;
+  const values = fieldsOf(records, below);
+  return names.some((name, col) => name.trim() !== "" && isValue(values[col] ?? ""));
 }
 
 /** Rows from `from` until the next table begins; totals, comments, repeated headers are set aside. */
-function body(
-  records: readonly RawRecord[],
-  from: number,
-  header: RawRecord | null,
-  pipes: boolean,
-  aside: Aside,
-): Body {
-  const rows: RawRecord[] = [];
-  let units: RawRecord | null = null;
+function body(records: RawRecords, from: number, header: number | null, pipes: boolean, aside: Aside): Body {
+  const rows: number[] = [];
   let at = from;
   let afterBlank = false;
   const unitsHere = () => {
-    while (pipes && records[at] && isRule(records[at] as RawRecord)) aside(records[at++] as RawRecord, "rule-line");
-    const record = records[at];
-    if (!record || !header || !isUnitsRow(record)) return null;
-    aside(record, "units-row");
-    at++;
-    return record;
+    while (pipes && at < records.count && isRule(records, at)) aside(at++, "rule-line");
+    if (at >= records.count || header === null || !isUnitsRow(fieldsOf(records, at))) return null;
+    aside(at, "units-row");
+    return at++;
   };
-  units = unitsHere();
-  while (at < records.length) {
-    const record = records[at] as RawRecord;
-    if (isBlankRecord(record)) afterBlank = true;
+  const isNewTable = () =>
+    isNewHeader(records, at, header) ||
+    (filledCount(records, at) === 1 && !isRowComment(records, at) && isNewHeader(records, at + 1, header));
+  const units = unitsHere();
+  const headerMark = header === null ? -1 : firstLetter(records, header);
+  for (; at < records.count; at++) {
+    const letter = firstLetter(records, at);
+    if (letter < 0 && isBlankRecord(records, at)) afterBlank = true;
+    else if (afterBlank && isNewTable()) break;
+    else if (isRowComment(records, at)) aside(at, "comment");
+    else if (pipes && isRule(records, at)) aside(at, "rule-line");
     else if (
-      afterBlank &&
-      (isNewHeader(records, at, header) ||
-        (recordShape(record) === 1 && !isRowComment(record) && isNewHeader(records, at + 1, header)))
-    )
-      break;
-    else if (isRowComment(record)) aside(record, "comment");
-    else if (pipes && isRule(record)) aside(record, "rule-line");
-    else if (header && isSameRecord(record, header)) {
-      aside(record, "header-repeated");
-      at++;
+      header !== null &&
+      (letter === headerMark || letter < 0 || headerMark < 0) &&
+      isSameRecord(records, at, header)
+    ) {
+      aside(at++, "header-repeated");
       unitsHere();
-      continue;
-    } else if (isTotal(record)) aside(record, "total-row");
+      at--;
+    } else if (isTotal(records, at)) aside(at, "total-row");
     else {
-      rows.push(record);
+      rows.push(at);
       afterBlank = false;
     }
-    at++;
   }
-  return { units, rows, next: at };
+  return { units, rows: Int32Array.from(rows), next: at };
 }
 
 /** Single fields after the last row and a blank record are footnotes in a table of three or more columns. */
-function withoutFootnotes(
-  records: readonly RawRecord[],
-  rows: readonly RawRecord[],
-  header: RawRecord | null,
-  aside: Aside,
-): RawRecord[] {
-  const width = Math.max(header ? recordShape(header) : 0, ...rows.slice(0, 50).map((row) => row.fields.length));
-  const kept = [...rows];
-  if (width < 3) return kept;
-  let cut = kept.length;
-  for (let at = kept.length - 1; at >= 0 && recordShape(kept[at] as RawRecord) === 1; at--) {
-    const before = records[(kept[at] as RawRecord).record - (records[0]?.record ?? 1) - 1];
-    if (before && isBlankRecord(before)) cut = at;
+function withoutFootnotes(records: RawRecords, rows: Int32Array, header: number | null, aside: Aside): Int32Array {
+  const widths = Array.from(rows.subarray(0, 50), (row) => fieldsOf(records, row).length);
+  if (Math.max(header === null ? 0 : filledCount(records, header), ...widths) < 3) return rows;
+  let cut = rows.length;
+  for (let at = rows.length - 1; at >= 0 && filledCount(records, rows[at] ?? 0) === 1; at--) {
+    const before = (rows[at] ?? 0) - 1;
+    if (before >= 0 && isBlankRecord(records, before)) cut = at;
   }
-  for (const note of kept.splice(cut)) aside(note, "footnote");
-  return kept;
+  for (const note of rows.subarray(cut)) aside(note, "footnote");
+  return rows.subarray(0, cut);
 }
 
-/** The layout of a file's records. `width`: whether the file has more than one column; `pipes`: rule lines may occur. */
-export function tableLayout(records: readonly RawRecord[], pipes: boolean): Layout {
+/** The layout of a file's records. `pipes`: rule lines may occur. */
+export function tableLayout(records: RawRecords, pipes: boolean): Layout {
   const setAside: RecordSetAside[] = [];
-  const aside: Aside = (record, code) => setAside.push({ record: record.record, code });
+  const aside: Aside = (record, code) => setAside.push({ record: records.from + record, code });
   const tables: TableLayout[] = [];
   const first = headerPlace(records);
+  const isBlank = (record: number) => isBlankRecord(records, record);
   let at = first ?? 0;
-  for (const record of records.slice(0, first ?? 0))
-    if (!isBlankRecord(record))
-      aside(record, isComment(record) ? "comment" : pipes && isRule(record) ? "rule-line" : "preamble");
-  let header: RawRecord | null = first === null ? null : (records[at++] as RawRecord);
+  for (let above = 0; above < at; above++)
+    if (!isBlank(above))
+      aside(above, isComment(records, above) ? "comment" : pipes && isRule(records, above) ? "rule-line" : "preamble");
+  let header: number | null = first === null ? null : at++;
   if (first === null)
-    while (at < records.length && (isBlankRecord(records[at] as RawRecord) || isComment(records[at] as RawRecord))) {
-      if (!isBlankRecord(records[at] as RawRecord)) aside(records[at] as RawRecord, "comment");
-      at++;
-    }
-  while (at < records.length || header) {
+    for (; at < records.count && (isBlank(at) || isComment(records, at)); at++) if (!isBlank(at)) aside(at, "comment");
+  while (at < records.count || header !== null) {
     const { units, rows, next } = body(records, at, header, pipes, aside);
-    tables.push({ header, units, rows: withoutFootnotes(records, rows, header, aside) });
-    at = nextFilled(records, next);
-    if (at >= records.length) break;
-    if (recordShape(records[at] as RawRecord) === 1) aside(records[at++] as RawRecord, "preamble");
-    header = records[at++] as RawRecord;
+    tables.push({ records, header, units, rows: withoutFootnotes(records, rows, header, aside) });
+    at = next;
+    while (at < records.count && isBlank(at)) at++;
+    if (at >= records.count) break;
+    if (filledCount(records, at) === 1) aside(at++, "preamble");
+    header = at++;
   }
   return { tables: tables.filter(({ header: head, rows }) => head !== null || rows.length > 0), setAside };
 }

@@ -1,5 +1,6 @@
 // The catalogue of column kinds, in the order in which they may claim a column.
 import type { ColumnReader, ColumnSource } from "./column-source.ts";
+import { rowsOf } from "./column-source.ts";
 import { dateReader } from "./date-reader.ts";
 import { gradeReader } from "./grade-reader.ts";
 import { pitchReader } from "./pitch-reader.ts";
@@ -21,9 +22,9 @@ const SHARE = 0.6;
 /** The reader of a column: a unit and one number make it quantities; names of pieces are text; else the first that fits 60 % of the cells. */
 export function columnReader(source: ColumnSource): ColumnReader {
   const counted = source.cells.filter((cell) => cell.special === null);
-  if (source.unit !== null && (counted.length === 0 || counted.some((cell) => quantityReader.fits(source, [cell]) > 0)))
-    return quantityReader;
+  const count = rowsOf(counted) + source.numerals.all;
+  if (source.unit !== null && (count === 0 || quantityReader.fits(source, counted) > 0)) return quantityReader;
   if (isIdColumn(source) || isDigitNames(source)) return textReader;
-  if (counted.length === 0) return textReader;
-  return columnReaders.find((reader) => reader.fits(source, counted) >= SHARE * counted.length) ?? textReader;
+  if (count === 0) return textReader;
+  return columnReaders.find((reader) => reader.fits(source, counted) >= SHARE * count) ?? textReader;
 }

@@ -3,7 +3,7 @@ import type { Reading } from "../reading.ts";
 import { calendar, isDay, isoDay } from "./calendar.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
-import { hasWord } from "./column-source.ts";
+import { hasWord, rowsOf } from "./column-source.ts";
 import type { DateParts } from "./date-parts.ts";
 import { dateParts } from "./date-parts.ts";
 import { asText, reading, unreadable } from "./field.ts";
@@ -86,14 +86,18 @@ function read(source: ColumnSource) {
 }
 
 function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
-  const forms = counted.map((cell) => dateParts(cell.field.text));
-  const works = (parts: DateParts) =>
-    parts.form === "day" ||
-    parts.form === "month" ||
-    (parts.form === "order" && (dayFirstWorks(parts) || monthFirstWorks(parts)));
-  const sure = forms.filter(works).length;
-  const serials = forms.filter((parts) => parts.form === "serial").length;
-  const years = hasWord(source, YEAR_WORDS) || sure > 0 ? forms.filter((parts) => parts.form === "year").length : 0;
+  const forms = new Map(counted.map((cell) => [cell, dateParts(cell.field.text)] as const));
+  const rowsWith = (holds: (parts: DateParts) => boolean) =>
+    rowsOf(counted, (cell) => holds(forms.get(cell) ?? { form: "none" }));
+  const sure = rowsWith(
+    (parts) =>
+      parts.form === "day" ||
+      parts.form === "month" ||
+      (parts.form === "order" && (dayFirstWorks(parts) || monthFirstWorks(parts))),
+  );
+  const serials = rowsWith(({ form }) => form === "serial") + source.numerals.serials;
+  const allYears = rowsWith(({ form }) => form === "year") + source.numerals.years;
+  const years = hasWord(source, YEAR_WORDS) || sure > 0 ? allYears : 0;
   const serialsCount = sure > 0 || hasWord(source, DATE_WORDS);
   return (hasWord(source, YEAR_WORDS) || sure > years ? years : 0) + sure + (serialsCount ? serials : 0);
 }

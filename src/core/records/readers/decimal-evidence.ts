@@ -6,9 +6,8 @@ import { draftVote } from "./quantity-draft.ts";
 type Votes = { readonly point: boolean; readonly comma: boolean; readonly waiting: boolean };
 
 function votesOf(source: ColumnSource): Votes {
-  let point = false;
-  let comma = false;
-  let waiting = false;
+  const { point: points, comma: commas, waiting: waits } = source.numerals;
+  let [point, comma, waiting] = [points > 0, commas > 0, waits > 0];
   for (const { special, formula, draft } of source.cells) {
     if (special !== null || formula || draft === null || draft.form === "none") continue;
     const vote = draftVote(draft);

@@ -2,7 +2,7 @@
 import type { Reading } from "../reading.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
-import { countOf, hasWord } from "./column-source.ts";
+import { hasWord, rowsOf } from "./column-source.ts";
 import { reading, unreadable } from "./field.ts";
 import type { GradeParts } from "./grade-parts.ts";
 import { gradeParts, isSign } from "./grade-parts.ts";
@@ -24,11 +24,14 @@ type Family = "scale" | "signs" | "letters";
 const familyOf = (parts: GradeParts): Family =>
   parts.scale !== null ? "scale" : parts.sort === "signs" ? "signs" : "letters";
 
+const countedOf = (source: ColumnSource) =>
+  rowsOf(source.cells, (cell) => cell.special === null || isSign(cell.field.text)) + source.numerals.all;
+
 /** Whether a column has signs: some cell is only of plus signs. There `-` and `--` are grades, not blanks. */
 function hasSigns(source: ColumnSource): boolean {
-  const signs = source.cells.filter((cell) => isSign(cell.field.text)).length;
-  const counted = source.cells.filter((cell) => cell.special === null || isSign(cell.field.text)).length;
-  return source.cells.some((cell) => /^\++$/.test(cell.field.text)) && signs >= 0.6 * counted;
+  if (!source.cells.some((cell) => /^\++$/.test(cell.field.text))) return false;
+  const signs = rowsOf(source.cells, (cell) => isSign(cell.field.text)) + source.numerals.zeros;
+  return signs >= 0.6 * countedOf(source);
 }
 
 /** "4/5" is a grade where the name says so, or where all are out of the same number and that is no denominator of an inch. */
@@ -62,9 +65,9 @@ function partsOf(source: ColumnSource): (GradeParts | null)[] {
 }
 
 /** The family with most cells, and how many those are. */
-function family(parts: readonly (GradeParts | null)[]): { family: Family; count: number } {
-  const counts: Record<Family, number> = { scale: 0, signs: 0, letters: 0 };
-  for (const one of parts) if (one) counts[familyOf(one)]++;
+function family(source: ColumnSource, parts: readonly (GradeParts | null)[]): { family: Family; count: number } {
+  const counts: Record<Family, number> = { scale: 0, signs: hasSigns(source) ? source.numerals.zeros : 0, letters: 0 };
+  for (const [at, one] of parts.entries()) if (one) counts[familyOf(one)] += source.cells[at]?.rows ?? 0;
   const best = (["scale", "signs", "letters"] as const).reduce((a, b) => (counts[b] > counts[a] ? b : a));
   return { family: best, count: counts[best] };
 }
@@ -81,7 +84,7 @@ function withFullStars(parts: readonly (GradeParts | null)[]): (GradeParts | nul
 
 function read(source: ColumnSource) {
   const parts = withFullStars(partsOf(source));
-  const main = family(parts).family;
+  const main = family(source, parts).family;
   const scales = new Set(
     parts.map((one) => (one && main === "scale" ? one.scale : null)).filter((scale) => scale !== null),
   );
@@ -105,13 +108,16 @@ function read(source: ColumnSource) {
 /** Cells that can be read as grades. Bare numbers count beside at least as many on the one scale; signs count though `-` is elsewhere a blank. */
 function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
   const parts = partsOf(source);
-  const { family: main, count } = family(parts);
+  const { family: main, count } = family(source, parts);
   if (main === "signs") {
-    const all = source.cells.filter((cell) => cell.special === null || isSign(cell.field.text)).length;
-    return count === 0 ? 0 : (counted.length * count) / all;
+    const share = count / Math.max(1, countedOf(source));
+    return (rowsOf(counted) + source.numerals.all) * share;
   }
   const scales = new Set(parts.map((one) => one?.scale ?? null).filter((scale) => scale !== null));
-  const bare = main === "scale" && scales.size === 1 ? countOf(counted, (cell) => BARE.test(cell.field.text)) : 0;
+  const bare =
+    main === "scale" && scales.size === 1
+      ? rowsOf(counted, (cell) => BARE.test(cell.field.text)) + source.numerals.bare
+      : 0;
   return bare <= count ? count + bare : count;
 }
 

@@ -4,7 +4,7 @@ import type { DecimalMark } from "./atom.ts";
 import { atomValue } from "./atom.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
-import { countOf, hasWord } from "./column-source.ts";
+import { hasWord, rowsOf } from "./column-source.ts";
 import { decimalEvidence } from "./decimal-evidence.ts";
 import { reading, unreadable } from "./field.ts";
 import type { PitchParts } from "./pitch-parts.ts";
@@ -64,10 +64,13 @@ function read(source: ColumnSource) {
 }
 
 function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
-  const parts = counted.map((cell) => pitchParts(cell.field.text));
-  const notes = parts.filter((one) => one !== null);
-  const telling = hasWord(source, WORDS) || notes.some((one) => one.accidental !== "" || one.cents !== 0);
-  return notes.length > 0 && telling ? notes.length + countOf(counted, isFrequency) : 0;
+  let telling = hasWord(source, WORDS);
+  const notes = rowsOf(counted, (cell) => {
+    const parts = pitchParts(cell.field.text);
+    telling ||= parts !== null && (parts.accidental !== "" || parts.cents !== 0);
+    return parts !== null;
+  });
+  return notes > 0 && telling ? notes + rowsOf(counted, isFrequency) : 0;
 }
 
 export const pitchReader: ColumnReader = { kind: "pitch", fits, read };

@@ -3,13 +3,13 @@ import type { Reading } from "../reading.ts";
 import type { DecimalMark } from "./atom.ts";
 import { atomValue, decimalsOf } from "./atom.ts";
 import { cellsWith } from "./cells-with.ts";
-import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
-import { countOf } from "./column-source.ts";
+import type { ColumnCell, ColumnReader, ColumnReading, ColumnSource } from "./column-source.ts";
+import { rowsOf } from "./column-source.ts";
 import { decimalEvidence } from "./decimal-evidence.ts";
 import { reading, unreadable } from "./field.ts";
 import type { QuantityDraft } from "./quantity-draft.ts";
 import { draftVote } from "./quantity-draft.ts";
-import { sentinelRows } from "./sentinel-rows.ts";
+import { sentinels } from "./sentinels.ts";
 import { firstCode } from "./without-marks.ts";
 
 const isDraft = (cell: ColumnCell): cell is ColumnCell & { readonly draft: QuantityDraft } =>
@@ -64,7 +64,15 @@ function readQuantity(
   return reading(field, "quantity", amount.value, own ?? source.unit, firstCode(codes), amount.uncertainty);
 }
 
-function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[]) {
+/** Whether the plain numerals, each with its one mark as the decimal one, are what the column's evidence makes of them. */
+function readsNumerals(source: ColumnSource, neighbours: readonly ColumnSource[]): boolean {
+  const { point, comma, waiting, waitingPoint } = source.numerals;
+  const { decided } = decimalEvidence(source, neighbours);
+  if (decided === null) return waiting === 0;
+  return decided === "." ? comma + waiting - waitingPoint === 0 : point + waitingPoint === 0;
+}
+
+function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[]): ColumnReading {
   const evidence = decimalEvidence(source, neighbours);
   const shared = sharedUnit(source);
   const read = (cell: ColumnCell): Reading => {
@@ -76,25 +84,31 @@ function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[
     return mark === null ? unreadable(cell.field, "ambiguous-number") : readQuantity(cell, mark, source, shared);
   };
   const cells = cellsWith(source, read, false);
-  const missing = sentinelRows(source, cells);
-  const warnings = [...evidence.warnings, ...(source.unit === null && shared.several ? ["mixed-units"] : [])];
-  const coded = cells.map((cell, row) =>
-    missing.has(row) && cell.code === undefined ? { ...cell, code: "maybe-missing-number" } : cell,
-  );
-  return { unit: source.unit ?? shared.unit, cells: coded, warnings };
+  const missing = sentinels(source, cells);
+  for (const at of missing.cells) {
+    const cell = cells[at];
+    if (cell && cell.code === undefined) cells[at] = { ...cell, code: "maybe-missing-number" };
+  }
+  return {
+    unit: source.unit ?? shared.unit,
+    cells,
+    warnings: [...evidence.warnings, ...(source.unit === null && shared.several ? ["mixed-units"] : [])],
+    numerals: { unit: source.unit, code: source.unit === null && shared.some ? "unit-missing" : undefined },
+    rowCodes: new Map(missing.rows.map((row) => [row, "maybe-missing-number"])),
+  };
 }
+
+const markOf = (draft: QuantityDraft): DecimalMark => (draftVote(draft) === "," ? "," : ".");
+
+/** Whether a cell by itself is a number, whatever the column's decimal mark comes to be. */
+const isNumber = (cell: ColumnCell): boolean =>
+  !cell.formula &&
+  isDraft(cell) &&
+  (draftVote(cell.draft) === "either" || amountOf(cell.draft, markOf(cell.draft), false) !== null);
 
 export const quantityReader: ColumnReader = {
   kind: "quantity",
-  fits: (_, counted) =>
-    countOf(
-      counted,
-      (cell) =>
-        !cell.formula &&
-        isDraft(cell) &&
-        (draftVote(cell.draft) === "either" || amountOf(cell.draft, markOf(cell.draft), false) !== null),
-    ),
+  fits: (source, counted) => source.numerals.all + rowsOf(counted, isNumber),
+  readsNumerals,
   read: readQuantities,
 };
-
-const markOf = (draft: QuantityDraft): DecimalMark => (draftVote(draft) === "," ? "," : ".");

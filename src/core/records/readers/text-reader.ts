@@ -1,9 +1,9 @@
 // Columns of words: kept as written, aliases by the maker's word only, look-alike spellings pointed out.
-import type { Reading } from "../reading.ts";
 import { cellsWith } from "./cells-with.ts";
-import type { ColumnCell, ColumnReader, ColumnSource } from "./column-source.ts";
-import { hasWord } from "./column-source.ts";
+import type { ColumnCell, ColumnReader, ColumnReading, ColumnSource } from "./column-source.ts";
+import { hasWord, rowsOf, wordsOf } from "./column-source.ts";
 import { asText, reading } from "./field.ts";
+import { spellingVaries } from "./spelling-varies.ts";
 
 const ID_WORDS = new Set([
   "id",
@@ -29,7 +29,8 @@ const ID_WORDS = new Set([
 ]);
 
 /** Whether the column names pieces: by a word of its name, without a unit. */
-export const isIdColumn = (source: ColumnSource): boolean => source.unit === null && hasWord(source, ID_WORDS);
+export const isIdColumn = ({ name, unit }: Pick<ColumnSource, "name" | "unit">): boolean =>
+  unit === null && hasWord({ words: wordsOf(name) }, ID_WORDS);
 
 const SCIENTIFIC = /^\d[.,]\d{1,15}E\+?\d{1,3}$/i;
 const BEYOND = "9007199254740992";
@@ -37,8 +38,9 @@ const isBeyond = (text: string) => /^\d{16,}$/.test(text) && (text.length > BEYO
 
 /** Whether the digits of a column are names: a leading zero or more digits than a number keeps, no unit, no decimals. */
 export function isDigitNames(source: ColumnSource): boolean {
-  if (source.unit !== null) return false;
-  let found = false;
+  const { padded, point, comma, waiting } = source.numerals;
+  if (source.unit !== null || point + comma + waiting > 0) return false;
+  let found = padded > 0;
   for (const { special, field, draft } of source.cells) {
     if (special !== null) continue;
     const { text } = field;
@@ -53,39 +55,15 @@ export function isDigitNames(source: ColumnSource): boolean {
   return found;
 }
 
-/** A text without what spellings of one name differ in. */
-export const likeness = (text: string) =>
-  text
-    .normalize("NFD")
-    .replace(/[\u0300-\u036f\s._\-‐‑–—]/gu, "")
-    .toLowerCase();
-
-/**
- * Whether two values differ only by accents, case, spaces, hyphens, dots or underscores. settled: names that the maker has given as
- * aliases; two of them differ because the maker says so.
- */
-function spellingVaries(cells: readonly Reading[], settled: ReadonlySet<string>): boolean {
-  const written = new Map<string, string>();
-  for (const { kind, value } of cells) {
-    if (kind !== "text" || typeof value !== "string") continue;
-    const key = likeness(value);
-    if (key === "") continue;
-    const before = written.get(key);
-    if (before !== undefined && before !== value && !(settled.has(before) && settled.has(value))) return true;
-    written.set(key, value);
-  }
-  return false;
-}
-
 const aliasKey = (text: string) => text.trim().split(/\s+/u).join(" ").toLowerCase();
 
 /** The maker's names for spellings of this column. */
-function aliasesOf(source: ColumnSource): ReadonlyMap<string, string> {
+export function aliasesOf(source: ColumnSource): ReadonlyMap<string, string> {
   const all = new Map(Object.entries(source.options.aliases ?? {}));
   return new Map(Object.entries(all.get(source.name) ?? {}).map(([spelling, name]) => [aliasKey(spelling), name]));
 }
 
-function read(source: ColumnSource) {
+function read(source: ColumnSource): ColumnReading {
   const aliases = aliasesOf(source);
   const names = isIdColumn(source) || isDigitNames(source);
   const cells = cellsWith(
@@ -98,11 +76,12 @@ function read(source: ColumnSource) {
     true,
     (text) => /^(?:none|nil|unknown)$/i.test(text),
   );
-  return {
-    unit: source.unit,
-    cells,
-    warnings: spellingVaries(cells, new Set(aliases.values())) ? ["spelling-varies"] : [],
-  };
+  const varies = spellingVaries(source, cells, new Set(aliases.values()));
+  return { unit: source.unit, cells, warnings: varies ? ["spelling-varies"] : [] };
 }
 
-export const textReader: ColumnReader = { kind: "text", fits: (_, counted) => counted.length, read };
+export const textReader: ColumnReader = {
+  kind: "text",
+  fits: (source, counted) => rowsOf(counted) + source.numerals.all,
+  read,
+};

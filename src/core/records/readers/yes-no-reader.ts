@@ -1,7 +1,7 @@
 // Columns of yes and no, in several languages and signs; never 1 and 0, never x.
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnReader } from "./column-source.ts";
-import { countOf } from "./column-source.ts";
+import { rowsOf } from "./column-source.ts";
 import { reading, unreadable } from "./field.ts";
 
 const YES = new Set(["yes", "y", "true", "ja", "j", "sí", "si", "s", "oui", "✓", "☑"]);
@@ -14,7 +14,7 @@ function yesNo(text: string): "yes" | "no" | null {
 
 export const yesNoReader: ColumnReader = {
   kind: "yes-no",
-  fits: (_, counted) => countOf(counted, (cell) => yesNo(cell.field.text) !== null),
+  fits: (_, counted) => rowsOf(counted, (cell) => yesNo(cell.field.text) !== null),
   read: (source) => ({
     unit: source.unit,
     warnings: [],
