@@ -9,9 +9,10 @@ export { type EditLogLine, fileMark, printedLogLine } from "./edits/edit-log-lin
 export { editProblem } from "./edits/edit-problems.ts";
 export { type EditedRecords, editedRecords, NO_EDITS, type TableEdits } from "./edits/edited-records.ts";
 export { type PageWish, pageOfRecords } from "./edits/page-of-records.ts";
-export { plannedLines } from "./edits/planned-lines.ts";
+export { type LineHead, plannedLines } from "./edits/planned-lines.ts";
 export type * from "./edits/record-edit.ts";
 export type * from "./edits/records-page.ts";
+export { writingStep } from "./edits/writing-step.ts";
 export { csvFromRecords, descriptionOfRecords } from "./exports/csv-from-records.ts";
 export * from "./exports/export-formats.ts";
 export type * from "./exports/exported-table.ts";

@@ -35,7 +35,8 @@ const shapes: { readonly [W in EditLogLine["what"]]: (parts: Parts) => boolean }
   add: (parts) => aboutRow(parts) && Array.isArray(parts.fields) && parts.fields.every(isText),
   undo: ({ edit }) => isCount(edit),
   redo: ({ edit }) => isCount(edit),
-  writing: ({ mark, aside }) => isText(mark) && Array.isArray(aside) && aside.every(isAside),
+  writing: ({ mark, aside, open }) =>
+    isText(mark) && Array.isArray(aside) && aside.every(isAside) && Array.isArray(open) && open.every(isCount),
   written: () => true,
 };
 
@@ -77,7 +78,7 @@ export function editLogFromBytes(bytes: Uint8Array): EditLog {
     const line = lineFromText(decoder.decode(bytes.subarray(start, end)));
     if (line === "newer") {
       newer = true;
-      problems.push(editProblem("log-newer", { line: number }, number));
+      problems.push(editProblem("log-newer", {}, number));
     } else if (line === null || line.seq <= (lines.at(-1)?.seq ?? 0))
       problems.push(editProblem("log-damaged", { line: number, byte: start + 1 }, number));
     else lines.push(line);

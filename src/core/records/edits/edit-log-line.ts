@@ -28,12 +28,17 @@ export type CarriedAside = { readonly table: number; readonly row: RecordAnchor;
 
 /**
  * `undo` and `redo` name the edit they mean. `writing` stands before the edits are written into the file, with the mark that the file has
- * then; `written` after it. Where only the first stands, the file's own mark tells.
+ * then; `written` after it. Where only the first stands, the file's own mark tells. `open`: edits that had found no place.
  */
 export type LoggedStep =
   | LoggedEdit
   | { readonly what: "undo" | "redo"; readonly edit: number }
-  | { readonly what: "writing"; readonly mark: string; readonly aside: readonly CarriedAside[] }
+  | {
+      readonly what: "writing";
+      readonly mark: string;
+      readonly aside: readonly CarriedAside[];
+      readonly open: readonly number[];
+    }
   | { readonly what: "written" };
 
 /** `seq` counts from 1 and decides the order, `time` never does. `id`: the request's. `base`: mark of the file's bytes at the time. */

@@ -1,4 +1,5 @@
 // What can be wrong with an edit of a record or with its log. Code and facts are the truth; the sentence is made here and nowhere else.
+import { serviceProblems } from "../../base/index.ts";
 import type { RecordsProblem } from "./records-page.ts";
 
 type None = Record<never, never>;
@@ -19,10 +20,12 @@ export type EditFacts = {
   "nothing-to-redo": None;
   "undo-alone": None;
   "edit-record-gone": { edit: number; text: string };
+  "aside-record-gone": { reason: string; text: string };
   "edit-cell-differs": { edit: number; before: string; now: string };
   "log-damaged": { line: number; byte: number };
   "log-torn": { bytes: number };
-  "log-newer": { line: number };
+  "log-newer": None;
+  "folder-held": { holder: number };
 };
 export type EditProblemCode = keyof EditFacts;
 
@@ -53,14 +56,17 @@ export const editProblems: { readonly [C in EditProblemCode]: (facts: EditFacts[
   "undo-alone": () => "Taking back and doing again go one at a time.",
   "edit-record-gone": ({ edit, text }) =>
     `Edit ${edit} was made on the record “${short(text)}”, which is not in the file any more, or not only once. It is kept and not applied; make it again.`,
+  "aside-record-gone": ({ reason, text }) =>
+    `The record “${short(text)}” was set aside (${short(reason)}) and is not in the file any more, or not only once. Set it aside again.`,
   "edit-cell-differs": ({ edit, before, now }) =>
     `Edit ${edit} was made on “${short(before)}”, and the file has “${short(now)}” there now. It is kept and not applied; make it again.`,
   "log-damaged": ({ line, byte }) =>
     `Line ${line} of the edits (byte ${byte}) is damaged and was not applied. The other edits are; look for a copy of the file of edits.`,
   "log-torn": ({ bytes }) =>
     `The last edit was not written whole (${bytes} bytes) and is not applied. Everything that was said to be saved is there.`,
-  "log-newer": ({ line }) =>
-    `The edits were made by a newer version of the program (line ${line}), so nothing can be edited here. Use that version.`,
+  "log-newer": () =>
+    "The edits were made by a newer version of the program, so nothing can be edited here. Use that version.",
+  "folder-held": serviceProblems["folder-held"],
 };
 
 /** The problem of a code with its sentence; `line`: of the log. */

@@ -26,6 +26,8 @@ export type EditedRecords = {
   readonly result: ReadResult;
   readonly standing: StandingEdits;
   readonly tables: readonly TableEdits[];
+  /** What found no place in the file as it is now. */
+  readonly unplaced: Pick<PlacedEdits, "open" | "lost">;
   readonly problems: readonly RecordsProblem[];
   readonly origin: RecordOrigin;
 };
@@ -103,6 +105,7 @@ export async function editedRecords(
       standing,
       tables,
       origin,
+      unplaced: placed ?? { open: [], lost: [] },
       problems: [...log.problems, ...(placed?.problems ?? [])],
     };
   }
@@ -122,6 +125,7 @@ export async function editedRecords(
     standing,
     tables,
     origin,
+    unplaced: placed,
     problems: [...log.problems, ...placed.problems],
   };
 }

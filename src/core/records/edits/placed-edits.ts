@@ -1,5 +1,5 @@
 // The edits that stand, each on the record of the file that it means now. What finds no place, or not what it was made on, is said.
-import type { RecordAnchor } from "./edit-log-line.ts";
+import type { CarriedAside, RecordAnchor } from "./edit-log-line.ts";
 import { editProblem } from "./edit-problems.ts";
 import { addedKey, type RecordFinder, recordKey } from "./record-finder.ts";
 import type { RecordsProblem } from "./records-page.ts";
@@ -12,11 +12,16 @@ export type PlacedEdits = {
   readonly cells: ReadonlyMap<string, ReadonlyMap<number, { readonly before: string; readonly after: string }>>;
   readonly added: readonly AddedRecord[];
   readonly asides: ReadonlyMap<string, string>;
+  /** What found no place: edits by number, and rows set aside before the last writing. */
+  readonly open: readonly number[];
+  readonly lost: readonly CarriedAside[];
   readonly problems: readonly RecordsProblem[];
 };
 
 /** Raw text of a field of the file; null where its cells cannot be edited. */
 export type RawOf = ((record: number, place: number) => string) | null;
+
+const textOf = (row: RecordAnchor): string => ("text" in row ? row.text : "");
 
 /** Places the edits that stand. `find`: of the file as it is now. */
 export function placedEdits(standing: StandingEdits, find: RecordFinder, rawOf: RawOf): PlacedEdits {
@@ -24,6 +29,8 @@ export function placedEdits(standing: StandingEdits, find: RecordFinder, rawOf: 
   const added = new Map<string, AddedRecord>();
   const asides = new Map<string, string>();
   const problems: RecordsProblem[] = [];
+  const open: number[] = [];
+  const lost: CarriedAside[] = [];
 
   /** Key and number of the record meant; an added record has the number of the one it goes after. */
   function placeOf(row: RecordAnchor): { key: string; record: number } | null {
@@ -40,9 +47,10 @@ export function placedEdits(standing: StandingEdits, find: RecordFinder, rawOf: 
     const known = cells.get(key)?.get(edit.place);
     const inFile = own ? "" : (rawOf?.(record, edit.place) ?? "");
     const now = own ? (own.fields[edit.place] ?? "") : (known?.after ?? inFile);
-    if (now !== edit.before && now !== edit.after)
+    if (now !== edit.before && now !== edit.after) {
+      open.push(edit.seq);
       problems.push(editProblem("edit-cell-differs", { edit: edit.seq, before: edit.before, now }));
-    else if (own) {
+    } else if (own) {
       while (own.fields.length < edit.place) own.fields.push("");
       own.fields[edit.place] = edit.after;
     } else {
@@ -51,15 +59,19 @@ export function placedEdits(standing: StandingEdits, find: RecordFinder, rawOf: 
     }
   }
 
-  for (const { row, reason } of standing.carried) {
-    const found = placeOf(row);
-    if (found) asides.set(found.key, reason);
-    else problems.push(editProblem("edit-record-gone", { edit: 0, text: "text" in row ? row.text : "" }));
+  for (const carried of standing.carried) {
+    const found = placeOf(carried.row);
+    if (found) asides.set(found.key, carried.reason);
+    else {
+      lost.push(carried);
+      problems.push(editProblem("aside-record-gone", { reason: carried.reason, text: textOf(carried.row) }));
+    }
   }
   for (const edit of standing.edits) {
     const found = placeOf(edit.row);
     if (!found) {
-      problems.push(editProblem("edit-record-gone", { edit: edit.seq, text: "text" in edit.row ? edit.row.text : "" }));
+      open.push(edit.seq);
+      problems.push(editProblem("edit-record-gone", { edit: edit.seq, text: textOf(edit.row) }));
       continue;
     }
     if (edit.what === "set-aside") asides.set(found.key, edit.reason);
@@ -68,5 +80,5 @@ export function placedEdits(standing: StandingEdits, find: RecordFinder, rawOf: 
     else if (edit.what === "cell") change(edit, found.key, found.record);
     else added.set(addedKey(edit.seq), { edit: edit.seq, after: found.record, fields: [...edit.fields] });
   }
-  return { cells, added: [...added.values()], asides, problems };
+  return { cells, added: [...added.values()], asides, open, lost, problems };
 }

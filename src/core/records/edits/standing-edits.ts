@@ -26,8 +26,9 @@ const lastWriting = (lines: readonly EditLogLine[], mark: string): number =>
 /** The edits that stand. Undo takes back the last of them, redo the last one taken back, until a new edit is made. */
 export function standingEdits(lines: readonly EditLogLine[], mark: string): StandingEdits {
   const writing = lastWriting(lines, mark);
-  const since = lines.slice(writing + 1);
   const start = lines[writing];
+  const open = new Set(start?.what === "writing" ? start.open : []);
+  const since = lines.filter((line, at) => at > writing || open.has(line.seq));
   const done: StandingEdit[] = [];
   let undone: StandingEdit[] = [];
   for (const line of since) {
