@@ -1,7 +1,7 @@
 // From cells that were read to typed columns.
 import type { TraceCell } from "../base/index.ts";
-import type { Cells, RecordTable, TableDescription } from "../records/index.ts";
-import { rawAt, readingAt, readingInWords } from "../records/index.ts";
+import type { Cells, RecordTable, TableDescription, TableEdits } from "../records/index.ts";
+import { NO_EDITS, rawAt, readingAt, readingInWords } from "../records/index.ts";
 import type { Column } from "./column.ts";
 import { columnFromCells } from "./column-from-cells.ts";
 import { columnName, freeName } from "./column-name.ts";
@@ -15,21 +15,37 @@ import { withRepeats } from "./with-repeats.ts";
 /** Why a row that repeats an earlier one cell by cell takes no part. */
 export const REPEATED_ROW = "repeated row";
 
-/** Rows equal to an earlier row in every raw cell, as reading found them. */
-const repeatedRows = (table: RecordTable): ReadonlyMap<number, string> =>
-  new Map(table.repeatedRows.map((row) => [row, REPEATED_ROW]));
+/** Rows equal in every raw cell to an earlier one that is not set aside. */
+function repeatedRows(table: RecordTable, { setAside }: TableEdits): readonly number[] {
+  const { repeatedRows: repeated, columns, rowCount } = table;
+  if (setAside.size === 0 || repeated.length === 0) return repeated;
+  const seen = new Set<string>();
+  const [again, rows] = [new Set(repeated), Array.from({ length: rowCount }, (_, row) => row)];
+  return rows.filter((row) => {
+    if (setAside.has(row)) return false;
+    const text = columns.map(({ cells }) => rawAt(cells, row)).join("\u0000");
+    if (again.has(row) && seen.has(text)) return true;
+    seen.add(text);
+    return false;
+  });
+}
+
+/** Rows that take no part: set aside by the maker, or repeated. */
+const leftOutRows = (table: RecordTable, edits: TableEdits): ReadonlyMap<number, string> =>
+  new Map([...repeatedRows(table, edits).map((row) => [row, REPEATED_ROW] as const), ...edits.setAside]);
 
 /**
  * The typed columns of a table. table: as it was read; file: its path, for traces; name: what the notebook calls the table; said: what the maker
  * says of its columns, by header. Cells that are blank, unreadable or in a unit of another dimension are missing; a row that repeats an earlier
  * one is kept and left out. Records are called by the first label column without repeats, until `withRoles` says otherwise. Repeated readings become
- * their mean where the description says so: first rows of one piece, then columns of one thing.
+ * their mean where the description says so: first rows of one piece, then columns of one thing. edits: rows set aside, and what edited cells were.
  */
 export function columnsFromTable(
   table: RecordTable,
   file: string,
   name: string,
   said: TableDescription = {},
+  edits: TableEdits = NO_EDITS,
 ): ColumnTable {
   const saidOf = new Map(Object.entries(said.columns ?? {}));
   const columns = new Map<string, Column>();
@@ -57,6 +73,7 @@ export function columnsFromTable(
     const found = cellsOf.get(column);
     if (!found || row < 0 || row >= table.rowCount) return null;
     const cell = readingAt(found.cells, row);
+    const before = edits.added.has(row) ? null : edits.before.get(row)?.get(found.col - 1);
     return {
       file,
       table: table.name,
@@ -65,6 +82,7 @@ export function columnsFromTable(
       column,
       raw: cell.raw,
       reading: readingInWords(cell),
+      ...(before === undefined ? {} : { before }),
     };
   };
   const { rowCount } = table;
@@ -79,9 +97,9 @@ export function columnsFromTable(
     if (remark !== null) notes.push(remark);
   }
   const rows = pieces.map((piece, row) => ({ table: name, row: row + 1, piece }));
-  const plain = { name, rowCount, columns, rows, leftOut: repeatedRows(table), cellAt, notes };
+  const plain = { name, rowCount, columns, rows, leftOut: leftOutRows(table, edits), cellAt, notes };
   const known = (header: string): string => nameOf.get(header) ?? columnName(header);
-  const perPiece = said.oneRowPer === undefined ? plain : oneRowPer(plain, known(said.oneRowPer));
+  const perPiece = said.oneRowPer === undefined ? plain : oneRowPer(plain, known(said.oneRowPer), edits.setAside);
   const repeats = (said.repeats ?? []).map((each) => ({
     name: columnName(each.name),
     columns: each.columns.map(known),

@@ -27,6 +27,18 @@ function membersOf(texts: readonly (string | null)[]): Members {
   return members;
 }
 
+/** Rows set aside are no readings of their piece; a piece without any other keeps them, and is set aside itself. */
+function withoutAside(members: Members, setAside: ReadonlyMap<number, string>) {
+  const leftOut = new Map<number, string>();
+  const kept = members.map((rows, piece) => {
+    const own = rows.filter((row) => !setAside.has(row));
+    if (own.length > 0) return own;
+    leftOut.set(piece, setAside.get(rows[0] ?? -1) ?? "");
+    return rows;
+  });
+  return { kept, leftOut };
+}
+
 /** Means with the standard error of the spread and each reading's own uncertainty over their number, in squares. */
 function means(column: QuantityColumn, members: Members): QuantityColumn {
   const values = new Float64Array(members.length);
@@ -73,13 +85,17 @@ function agreed(column: Exclude<Column, QuantityColumn>, members: Members) {
 /**
  * The table with one row for each piece: quantities are means, notes stand together, other entries stay where all rows of the piece agree and are
  * missing where they do not, with a note that names the piece. by: the column that names the piece. Rows that equal an earlier one count: two
- * readings may well be alike.
+ * readings may well be alike. setAside: rows that the maker set aside, and why; they do not count.
  */
-export function oneRowPer(table: ColumnTable, by: string): ColumnTable {
+export function oneRowPer(
+  table: ColumnTable,
+  by: string,
+  setAside: ReadonlyMap<number, string> = new Map(),
+): ColumnTable {
   const naming = table.columns.get(by);
   if (!naming) return { ...table, notes: [...table.notes, columnNotes["piece-unknown"]({ column: by })] };
   const texts = textsOfColumn(naming, table.rowCount, (row) => table.cellAt(by, row)?.raw ?? "");
-  const members = membersOf(texts);
+  const { kept: members, leftOut } = withoutAside(membersOf(texts), setAside);
   const rows = members.map(([first = 0]): RowRef => {
     const ref = table.rows[first] as RowRef;
     return { ...ref, piece: texts[first] ?? `row ${ref.row}` };
@@ -88,7 +104,9 @@ export function oneRowPer(table: ColumnTable, by: string): ColumnTable {
     ...table.notes,
     columnNotes["one-row-per"]({ readings: table.rowCount, pieces: members.length, file: table.name }),
   ];
-  if (table.leftOut.size > 0) notes.push(columnNotes["equal-readings"]({ count: table.leftOut.size }));
+  const equal = table.leftOut.size - setAside.size;
+  if (equal > 0) notes.push(columnNotes["equal-readings"]({ count: equal }));
+  if (setAside.size > 0) notes.push(columnNotes["readings-set-aside"]({ count: setAside.size }));
   const columns = new Map<string, Column>();
   const single = new Map<string, Int32Array>();
   for (const [name, column] of table.columns) {
@@ -110,5 +128,5 @@ export function oneRowPer(table: ColumnTable, by: string): ColumnTable {
     const at = own.length === 1 ? own[0] : single.get(column)?.[row];
     return at === undefined ? null : table.cellAt(column, at);
   };
-  return { ...table, rowCount: members.length, columns, rows, leftOut: new Map(), cellAt, cellsAt, notes };
+  return { ...table, rowCount: members.length, columns, rows, leftOut, cellAt, cellsAt, notes };
 }

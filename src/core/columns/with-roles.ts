@@ -9,9 +9,16 @@ export type Roles = {
   readonly leaveOut?: readonly { readonly piece: string; readonly because: string }[];
 };
 
+/** Whether a piece stands on several rows that take part. */
+function repeats(pieces: readonly string[], leftOut: { readonly has: (row: number) => boolean }): boolean {
+  const kept = pieces.filter((_, row) => !leftOut.has(row));
+  return new Set(kept).size < kept.length;
+}
+
 /**
  * The table with its roles. `piece` renames its records; a name that no column has changes nothing. Each piece to leave out keeps its values and
- * takes no part, with the maker's reason; a row left out for another reason keeps the first.
+ * takes no part, with the maker's reason; a row left out for another reason keeps the first. Rows of one piece share it: where the maker says nothing
+ * else, a piece on several rows is no separate evidence on each.
  */
 export function withRoles(table: ColumnTable, roles: Roles): ColumnTable {
   const rawAt = (column: string, row: number) => table.cellAt(column, row)?.raw ?? "";
@@ -24,7 +31,7 @@ export function withRoles(table: ColumnTable, roles: Roles): ColumnTable {
     const because = reasons.get(piece.trim().normalize("NFC"));
     if (because !== undefined && !leftOut.has(index)) leftOut.set(index, because);
   }
-  const shared = roles.shared ?? table.shared;
+  const shared = roles.shared ?? table.shared ?? (pieces && repeats(pieces, leftOut) ? roles.piece : undefined);
   const finished = roles.finished ?? table.finished;
   return {
     ...table,

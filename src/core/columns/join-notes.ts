@@ -1,0 +1,83 @@
+// What joining two tables leaves to be said: nothing is dropped, and nothing is doubled without a word.
+import { columnNotes, someNames } from "./column-notes.ts";
+import type { ColumnTable } from "./column-table.ts";
+import type { JoinKeys } from "./join-keys.ts";
+import { lookAlikeKey } from "./look-alike-key.ts";
+
+/** The file that a table's first column comes from, which tells two tables of one notebook entry apart; else its name. */
+function fileOf(table: ColumnTable): string {
+  for (const { origin } of table.columns.values()) if (origin.from === "file") return origin.file;
+  return table.name;
+}
+
+/** Records of one side whose key the other has not, by key or, without one, by row. */
+function unmatched(places: Int32Array, other: ReadonlySet<number>, { texts }: JoinKeys, on: string): readonly string[] {
+  const names: string[] = [];
+  for (const [row, place] of places.entries())
+    if (place < 0) names.push(`row ${row + 1} without ${on}`);
+    else if (!other.has(place)) names.push(texts[place] ?? "");
+  return names;
+}
+
+/** So many look-alikes are named; of more, the number. */
+const NAMED = 5;
+
+/** Keys of one table that look like one of the other and are not the same; only where at least one of the two has no match. */
+function lookAlikes({ texts }: JoinKeys, left: ReadonlySet<number>, right: ReadonlySet<number>): readonly string[] {
+  const alone = (place: number): boolean => !left.has(place) || !right.has(place);
+  if (![...left].some(alone) && ![...right].some(alone)) return [];
+  const twins = new Map<string, number>();
+  // Of several that look the same, one without a match is the one to point out.
+  for (const place of right) {
+    const key = lookAlikeKey(texts[place] ?? "");
+    if (alone(place) || !twins.has(key)) twins.set(key, place);
+  }
+  const pairs = [...left].flatMap((place) => {
+    const twin = twins.get(lookAlikeKey(texts[place] ?? ""));
+    return twin === undefined || twin === place || !(alone(place) || alone(twin)) ? [] : [[place, twin] as const];
+  });
+  const said = pairs
+    .slice(0, NAMED)
+    .map(([place, twin]) => columnNotes["look-alike"]({ left: texts[place] ?? "", right: texts[twin] ?? "" }));
+  return pairs.length > NAMED ? [...said, columnNotes["more-look-alike"]({ count: pairs.length - NAMED })] : said;
+}
+
+/** The remarks, gravest last. counts: rows with each key, left and right; shares: whether rows of one key now share evidence. */
+export function joinNotes(
+  [left, right]: readonly [ColumnTable, ColumnTable],
+  on: string,
+  keys: JoinKeys,
+  [leftCounts, rightCounts]: readonly [Int32Array, Int32Array],
+  shares: boolean,
+): readonly string[] {
+  const names = { left: fileOf(left), right: fileOf(right) };
+  const places = [...keys.texts.keys()];
+  const [inLeft, inRight] = [new Set(keys.left), new Set(keys.right)];
+  for (const side of [inLeft, inRight]) side.delete(-1);
+  const doubled = places.filter((place) => (leftCounts[place] ?? 0) > 0 && (rightCounts[place] ?? 0) > 1);
+  const oneToSeveral = doubled.filter((place) => leftCounts[place] === 1);
+  const severalToSeveral = doubled.filter((place) => (leftCounts[place] ?? 0) > 1);
+  const keysOf = (some: readonly number[]): string => someNames(some.map((place) => keys.texts[place] ?? ""));
+  const alone = unmatched(keys.left, inRight, keys, on);
+  const unused = unmatched(keys.right, inLeft, keys, on);
+  const notes: string[] = [];
+  if (oneToSeveral.length > 0)
+    notes.push(columnNotes["matched-several"]({ ...names, count: oneToSeveral.length, keys: keysOf(oneToSeveral) }));
+  if (severalToSeveral.length > 0) {
+    const size = (place: number) => [leftCounts[place] ?? 0, rightCounts[place] ?? 0] as const;
+    notes.push(
+      columnNotes["several-to-several"]({
+        ...names,
+        on,
+        rows: severalToSeveral.reduce((sum, place) => sum + size(place)[0] * size(place)[1], 0),
+        keys: someNames(severalToSeveral.map((place) => `${keys.texts[place]} (${size(place).join(" by ")})`)),
+      }),
+    );
+  }
+  if (shares) notes.push(columnNotes["join-shares"]({ on }));
+  if (alone.length > 0)
+    notes.push(columnNotes["unmatched-left"]({ ...names, count: alone.length, keys: someNames(alone) }));
+  if (unused.length > 0)
+    notes.push(columnNotes["unmatched-right"]({ ...names, count: unused.length, keys: someNames(unused) }));
+  return [...notes, ...lookAlikes(keys, inLeft, inRight)];
+}
