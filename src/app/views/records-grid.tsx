@@ -119,7 +119,8 @@ export const RecordsGrid = ({ state, head }: { readonly state: RecordsState; rea
   const widths = useMemo(() => columnWidths(head, state.rowAt), [head.file, head.table, head.columns.length]);
 
   const keyed = (event: KeyboardEvent) => {
-    if (cellOf(event.target) === null || draft !== null) return;
+    if (cellOf(event.target) === null) return;
+    if (draft !== null) return event.key === "Escape" ? state.leave() : undefined;
     if (event.key === "Escape") dismissed.value = called;
     else if (event.key === "F2" || event.key === "Enter") {
       event.preventDefault();

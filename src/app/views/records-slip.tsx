@@ -1,6 +1,6 @@
 // A slip of paper under the cell where the maker is: what there is to know of it, or what is being written there.
 import type { ComponentChildren } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import type { RecordsCell, RecordsPage, RecordsRow } from "../../core/records/index.ts";
 import type { RecordsDraft, RecordsState } from "../state/records-state.ts";
 import { SLIP } from "./records-row.tsx";
@@ -11,6 +11,13 @@ export type RecordsSlipProps = {
   /** Warnings about the row as a whole. */
   readonly remarks: readonly string[];
 };
+
+/** Marks stand in the text, for whoever copies or hears it. */
+const Quoted = ({ raw }: { readonly raw: string }) => (
+  <>
+    “<bdi class="raw">{raw}</bdi>”
+  </>
+);
 
 /** A form with one field: Enter saves it, Escape leaves, Shift and Enter begin a new line. */
 const Field = ({
@@ -25,8 +32,10 @@ const Field = ({
   readonly children: ComponentChildren;
 }) => {
   const field = useRef<HTMLTextAreaElement>(null);
-  useEffect(() => field.current?.select(), []);
   const faults = state.faults.value;
+  // Before the next key: what is typed right after Enter belongs in the field, and a fault leads back to it.
+  useLayoutEffect(() => field.current?.select(), []);
+  useLayoutEffect(() => field.current?.focus(), [faults]);
   const keyed = (event: KeyboardEvent) => {
     if (event.key !== "Enter" || event.shiftKey || event.isComposing) return;
     event.preventDefault();
@@ -80,10 +89,7 @@ const CellNote = ({ cell }: { readonly cell: RecordsCell | undefined }) => (
       </p>
     )}
     {cell?.before === undefined ? null : (
-      <p>
-        Edited. In the file it still says{" "}
-        {cell.before === "" ? "nothing" : <q>{<bdi class="raw">{cell.before}</bdi>}</q>}.
-      </p>
+      <p>Edited. In the file it still says {cell.before === "" ? "nothing" : <Quoted raw={cell.before} />}.</p>
     )}
   </>
 );
@@ -152,7 +158,7 @@ export const RecordsSlip = ({ state, row, remarks }: RecordsSlipProps) => {
     <Field key="cell" state={state} draft={draft} label={`${name} of row ${draft.row}, as it is written`}>
       {cell !== undefined && cell.raw !== draft.begun ? null : <CellNote cell={cell} />}
       {draft.text !== draft.begun && (
-        <p>It says {draft.begun === "" ? "nothing" : <q>{<bdi class="raw">{draft.begun}</bdi>}</q>} now.</p>
+        <p>It says {draft.begun === "" ? "nothing" : <Quoted raw={draft.begun} />} now.</p>
       )}
     </Field>
   ) : (
