@@ -24,6 +24,8 @@ type Facts = {
   "date-missing": Record<never, never>;
   "table-name-refused": Record<never, never>;
   "table-exists": { file: string };
+  "import-too-large": { file: string };
+  "import-not-readable": { file: string };
   "notebook-name-refused": Record<never, never>;
   "notebook-exists": { file: string };
   "fault-of-ours": { id: string };
@@ -67,6 +69,10 @@ export const serviceProblems: { readonly [C in ServiceProblemCode]: (facts: Fact
     "The name of a table ends in .csv, .tsv, .txt, .xlsx or .ods and has no slash, backslash or colon. Give it another name.",
   "table-exists": ({ file }) =>
     `${file} is there already and holds something else. Replace it, or give this one another name; nothing was written.`,
+  "import-too-large": ({ file }) =>
+    `${file} is larger than 47 MB, the most that can be brought in from the page. Copy it into the folder called records; it is read from there.`,
+  "import-not-readable": ({ file }) =>
+    `${file} could not be read. A folder cannot be brought in; choose one file, or a copy of it.`,
   "notebook-name-refused": () =>
     "The name of a notebook ends in .md and has no slash, backslash or colon. Give it another name.",
   "notebook-exists": ({ file }) => `There is a notebook called ${file} already. Give this one another name.`,
