@@ -2,10 +2,16 @@
 
 import type { RawCells } from "../cells.ts";
 import type { RawRecords } from "../source/raw-records.ts";
+import type { StoredCell } from "../source/stored-cell.ts";
 import { noTexts, placeOf, stretchHash, type TextPlaces } from "../source/text-places.ts";
+import { importUnit } from "./import-unit.ts";
 import { plainNumeral } from "./plain-numeral.ts";
+import { isInexact } from "./stored-column-cell.ts";
 
-/** What is known of the plain numerals of a column together. `bare`: of three digits at most on either side; `padded`: 007. */
+/**
+ * What is known of the plain numerals of a column together. `bare`: of three digits at most on either side; `padded`: 007. In a workbook
+ * they are its stored numbers, which vote for nothing; `unit`: the one that all of them have, `fractions`: how many are not whole.
+ */
 export type NumeralCounts = {
   readonly all: number;
   /** Those that vote for the point, for the comma, and those whose one mark waits for the column's. */
@@ -19,6 +25,8 @@ export type NumeralCounts = {
   readonly padded: number;
   readonly years: number;
   readonly serials: number;
+  readonly unit: string | null;
+  readonly fractions: number;
 };
 /**
  * `places`: by row, the place of its text in `texts`; NUMERAL where `numbers` has its value; from LONE down, a cell of its own in `lone`
@@ -39,6 +47,26 @@ export const LONE = -2;
 const [ONE, TWO, ZERO, MINUS] = [49, 50, 48, 45];
 const [FIRST_SERIAL, LAST_SERIAL] = [36526, 54788];
 
+/** The one unit of a workbook's numbers in a column, null if they have none; undefined where they have several. */
+function storedUnit({ firsts, stored }: RawRecords, rows: Int32Array, place: number): string | null | undefined {
+  let unit: string | null | undefined;
+  for (const record of rows) {
+    const cell = stored?.get((firsts[record] ?? 0) + place);
+    if (cell?.as !== "number" || (firsts[record] ?? 0) + place >= (firsts[record + 1] ?? 0)) continue;
+    if (unit !== undefined && cell.unit !== unit) return undefined;
+    unit = cell.unit;
+  }
+  return unit === null || unit === undefined || importUnit(unit) !== null ? (unit ?? null) : undefined;
+}
+
+/** What a stored cell counts as: a numeral, a text like others, or a cell of its own. */
+function storedSort(cell: StoredCell, numerals: boolean, unit: string | null | undefined): "numeral" | "text" | "lone" {
+  if (cell.as === "text" || cell.as === "boolean") return "text";
+  if (cell.as !== "number" || isInexact(cell.value)) return "lone";
+  if (numerals && cell.unit === unit) return "numeral";
+  return cell.unit === null && !numerals ? "text" : "lone";
+}
+
 /** Scans a column. `place`: its place in the records; `numerals`: whether they are taken out; `hashes`: a hash a row, to be carried on. */
 export function columnScan(
   records: RawRecords,
@@ -56,7 +84,8 @@ export function columnScan(
   const texts = noTexts(text);
   const lone: number[] = [];
   const votes = new Int32Array(6);
-  let [zeros, bare, padded, years, serials] = [0, 0, 0, 0, 0];
+  const unit = stored === null ? null : storedUnit(records, rows, place);
+  let [zeros, bare, padded, years, serials, fractions] = [0, 0, 0, 0, 0, 0];
   for (let row = 0; row < length; row++) {
     const record = rows[row] ?? 0;
     const at = (firsts[record] ?? 0) + place;
@@ -66,7 +95,9 @@ export function columnScan(
     starts[row] = start;
     ends[row] = end;
     let hash = stretchHash(text, start, end);
-    if (odd && isThere && (apart.has(at) || codes.has(at) || stored?.has(at))) {
+    const cell = isThere ? stored?.get(at) : undefined;
+    const sort = cell === undefined ? "text" : storedSort(cell, numerals, unit);
+    if (odd && isThere && (apart.has(at) || codes.has(at) || sort === "lone")) {
       const own = apart.get(at);
       if (own !== undefined) {
         ownApart.set(row, own);
@@ -74,8 +105,19 @@ export function columnScan(
       }
       places[row] = LONE - (lone.push(at) - 1);
     } else {
-      const found = numerals && end > start ? plainNumeral(text, start, end, numbers, row) : 0;
-      if (found === 0) places[row] = placeOf(texts, start, end, hash);
+      const mayBe = stored === null ? numerals && end > start : sort === "numeral";
+      const found = mayBe ? plainNumeral(text, start, end, numbers, row) : 0;
+      if (cell?.as === "number" && sort === "numeral") {
+        places[row] = NUMERAL;
+        numbers[row] = cell.value;
+        votes[1] = (votes[1] ?? 0) + 1;
+        const decimals = found >> 3;
+        if (cell.value === 0) zeros++;
+        if (!Number.isInteger(cell.value)) fractions++;
+        if (found > 0 && cell.value >= 0 && decimals <= 3 && cell.value < 1000) bare++;
+        if ((found & 7) === 1 && cell.value >= 1000 && cell.value < 3000) years++;
+        if ((found & 7) === 1 && cell.value >= FIRST_SERIAL && cell.value <= LAST_SERIAL) serials++;
+      } else if (found === 0) places[row] = placeOf(texts, start, end, hash);
       else {
         places[row] = NUMERAL;
         const first = text.charCodeAt(start);
@@ -102,6 +144,19 @@ export function columnScan(
     texts,
     lone,
     numbers: all > 0 ? numbers : null,
-    numerals: { all, point, comma, waiting, waitingPoint, zeros, bare, padded, years, serials },
+    numerals: {
+      all,
+      point,
+      comma,
+      waiting,
+      waitingPoint,
+      zeros,
+      bare,
+      padded,
+      years,
+      serials,
+      unit: unit ?? null,
+      fractions,
+    },
   };
 }

@@ -1,18 +1,20 @@
 // All that a reader may look at: the column's name and unit, its different cells, and what the maker answered.
 import type { ReadOptions } from "../read-options.ts";
 import type { ColumnKind, Reading } from "../reading.ts";
+import type { StoredCell } from "../source/stored-cell.ts";
 import type { ColumnScan, NumeralCounts } from "./column-scan.ts";
 import type { Field } from "./field.ts";
 import type { DraftOrCode } from "./quantity-draft.ts";
 import type { specialWords } from "./special-words.ts";
 
-/** A cell of the column, or all cells of the same text as one: `rows` says how many. */
+/** A cell of the column, or all cells of the same text as one: `rows` says how many; `stored`: what a workbook keeps of it besides text. */
 export type ColumnCell = {
   readonly field: Field;
-  readonly special: ReturnType<typeof specialWords>;
+  readonly special: ReturnType<typeof specialWords> | "formula-without-value";
   readonly formula: boolean;
   readonly draft: DraftOrCode | null;
   readonly rows: number;
+  readonly stored?: StoredCell;
 };
 /**
  * `unit`: of the header, else of the units row. `cells`: the different texts of the column, without plain numerals where the scan took
@@ -69,3 +71,12 @@ export const wordsOf = (name: string): ReadonlySet<string> =>
 /** Whether one of the words stands in the name. */
 export const hasWord = (source: Pick<ColumnSource, "words">, words: ReadonlySet<string>): boolean =>
   [...source.words].some((word) => words.has(word));
+
+/** The plain words of a column, once each: its texts that are no cells. */
+export function plainWordsOf({ scan, cellAt }: ColumnSource): string[] {
+  const { text, size, starts, ends } = scan.texts;
+  const words: string[] = [];
+  for (let place = 0; place < size; place++)
+    if ((cellAt[place] ?? 0) < 0) words.push(text.slice(starts[place], ends[place]));
+  return words;
+}

@@ -14,8 +14,9 @@ import { firstCode } from "./without-marks.ts";
 
 const WORDS = new Set(["pitch", "tone", "note", "tuned", "tap", "ton", "tono", "nota"]);
 
+const FREQUENCIES = new Set(["Hz", "kHz"]);
 const isFrequency = ({ draft }: ColumnCell) =>
-  draft !== null && draft.form === "plain" && (draft.unit === "Hz" || draft.unit === "kHz");
+  draft !== null && draft.form === "plain" && FREQUENCIES.has(draft.unit ?? "");
 
 /** The pitch in the language of the column, null where German and English names would differ and nobody has said. */
 function inEnglish(parts: PitchParts, names: "english" | "german" | "ask" | "none"): PitchParts | null {
@@ -70,7 +71,8 @@ function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
     telling ||= parts !== null && (parts.accidental !== "" || parts.cents !== 0);
     return parts !== null;
   });
-  return notes > 0 && telling ? notes + rowsOf(counted, isFrequency) : 0;
+  const stored = FREQUENCIES.has(source.numerals.unit ?? "") ? source.numerals.all : 0;
+  return notes > 0 && telling ? notes + stored + rowsOf(counted, isFrequency) : 0;
 }
 
 export const pitchReader: ColumnReader = { kind: "pitch", fits, read };

@@ -17,7 +17,7 @@ const isDraft = (cell: ColumnCell): cell is ColumnCell & { readonly draft: Quant
 
 /** The unit that all cells with a unit share, null if none or several; and how many different ones there are. */
 function sharedUnit(source: ColumnSource): { unit: string | null; several: boolean; some: boolean } {
-  const units = new Set<string>();
+  const units = new Set<string>(source.numerals.unit === null ? [] : [source.numerals.unit]);
   for (const cell of source.cells)
     if (cell.special === null && isDraft(cell) && cell.draft.unit !== null) units.add(cell.draft.unit);
   const [only = null] = units;
@@ -64,6 +64,12 @@ function readQuantity(
   return reading(field, "quantity", amount.value, own ?? source.unit, firstCode(codes), amount.uncertainty);
 }
 
+/** Unit and code of the plain numerals: as of a cell that writes their unit, or writes none. */
+function numeralsOf({ unit, numerals }: ColumnSource, others: boolean): NonNullable<ColumnReading["numerals"]> {
+  if (numerals.unit === null) return { unit, code: unit === null && others ? "unit-missing" : undefined };
+  return { unit: numerals.unit, code: unit !== null && unit !== numerals.unit ? "unit-differs" : undefined };
+}
+
 /** Whether the plain numerals, each with its one mark as the decimal one, are what the column's evidence makes of them. */
 function readsNumerals(source: ColumnSource, neighbours: readonly ColumnSource[]): boolean {
   const { point, comma, waiting, waitingPoint } = source.numerals;
@@ -93,7 +99,7 @@ function readQuantities(source: ColumnSource, neighbours: readonly ColumnSource[
     unit: source.unit ?? shared.unit,
     cells,
     warnings: [...evidence.warnings, ...(source.unit === null && shared.several ? ["mixed-units"] : [])],
-    numerals: { unit: source.unit, code: source.unit === null && shared.some ? "unit-missing" : undefined },
+    numerals: numeralsOf(source, shared.some),
     rowCodes: new Map(missing.rows.map((row) => [row, "maybe-missing-number"])),
   };
 }

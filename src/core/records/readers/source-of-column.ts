@@ -8,6 +8,14 @@ import { field } from "./field.ts";
 import { isPlainWord } from "./plain-word.ts";
 import { quantityDraft } from "./quantity-draft.ts";
 import { isFormulaLike, specialWords } from "./special-words.ts";
+import { storedColumnCell } from "./stored-column-cell.ts";
+
+/** In a workbook a text that is nothing but a number is one that the sheet could have stored. */
+function storedAsText(draft: ColumnCell["draft"]): ColumnCell["draft"] {
+  if (draft?.form !== "plain" || draft.first.shape !== "numeral" || draft.unit !== null || draft.marks.length > 0)
+    return draft;
+  return { ...draft, marks: ["number-as-text"] };
+}
 
 /** `names`: whether only the text reader will look, to which plain words are no cells and no cell is a number. */
 export function sourceOfColumn(scan: ColumnScan, head: ColumnHead, options: ReadOptions, names: boolean): ColumnSource {
@@ -18,13 +26,25 @@ export function sourceOfColumn(scan: ColumnScan, head: ColumnHead, options: Read
     const special = specialWords(from.text);
     const formula = special === null && isFormulaLike(from.text);
     const draft = special !== null || formula || names ? null : quantityDraft(from.text, head.unit);
-    return cells.push({ field: from, special, formula, draft, rows }) - 1;
+    return (
+      cells.push({
+        field: from,
+        special,
+        formula,
+        draft: records.stored === null ? draft : storedAsText(draft),
+        rows,
+      }) - 1
+    );
   };
   for (let place = 0; place < texts.size; place++) {
     const [start, end] = [texts.starts[place] ?? 0, texts.ends[place] ?? 0];
     if (!names || !isPlainWord(texts.text, start, end))
       cellAt[place] = add(field(texts.text.slice(start, end)), texts.counts[place] ?? 0);
   }
-  for (const at of lone) add(field(fieldAt(records, at), records.codes.get(at)), 1);
+  for (const at of lone) {
+    const stored = records.stored?.get(at);
+    if (stored) cells.push(storedColumnCell(stored, fieldAt(records, at)));
+    else add(field(fieldAt(records, at), records.codes.get(at)), 1);
+  }
   return { name: head.name, words: wordsOf(head.name), unit: head.unit, options, cells, numerals, scan, cellAt };
 }

@@ -1,9 +1,13 @@
 // Columns of words: kept as written, aliases by the maker's word only, look-alike spellings pointed out.
+
+import type { StoredCell } from "../source/stored-cell.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnReading, ColumnSource } from "./column-source.ts";
-import { hasWord, rowsOf, wordsOf } from "./column-source.ts";
+import { hasWord, plainWordsOf, rowsOf, wordsOf } from "./column-source.ts";
 import { asText, reading } from "./field.ts";
+import { draftVote } from "./quantity-draft.ts";
 import { spellingVaries } from "./spelling-varies.ts";
+import { isInexact } from "./stored-column-cell.ts";
 
 const ID_WORDS = new Set([
   "id",
@@ -32,27 +36,30 @@ const ID_WORDS = new Set([
 export const isIdColumn = ({ name, unit }: Pick<ColumnSource, "name" | "unit">): boolean =>
   unit === null && hasWord({ words: wordsOf(name) }, ID_WORDS);
 
-const SCIENTIFIC = /^\d[.,]\d{1,15}E\+?\d{1,3}$/i;
+const SCIENTIFIC = /^\d(?:[.,]\d{1,15}E\+?|E\+)\d{1,3}$/i;
 const BEYOND = "9007199254740992";
 const isBeyond = (text: string) => /^\d{16,}$/.test(text) && (text.length > BEYOND.length || text > BEYOND);
 
+/** Whether a sheet has stored a number of more digits than it keeps. */
+const isLost = (stored: StoredCell | undefined): boolean => stored?.as === "number" && isInexact(stored.value);
+
 /** Whether the digits of a column are names: a leading zero or more digits than a number keeps, no unit, no decimals. */
 export function isDigitNames(source: ColumnSource): boolean {
-  const { padded, point, comma, waiting } = source.numerals;
-  if (source.unit !== null || point + comma + waiting > 0) return false;
+  const { padded, point, comma, waiting, unit, fractions } = source.numerals;
+  if (source.unit !== null || unit !== null || point + comma + waiting + fractions > 0) return false;
   let found = padded > 0;
-  for (const { special, field, draft } of source.cells) {
+  for (const { special, field, draft, stored } of source.cells) {
     if (special !== null) continue;
     const { text } = field;
-    if (/^0\d+$/.test(text) || isBeyond(text)) found = true;
+    if (/^0\d+$/.test(text) || isBeyond(text) || isLost(stored)) found = true;
     if (
       draft !== null &&
       draft.form !== "none" &&
-      (draft.unit !== null || (/^[\d.,]*[.,][\d.,]*$/.test(text) && !SCIENTIFIC.test(text)))
+      (draft.unit !== null || (draftVote(draft) !== null && !SCIENTIFIC.test(text)))
     )
       return false;
   }
-  return found;
+  return found || plainWordsOf(source).some((word) => /^0\d+$/.test(word) || isBeyond(word));
 }
 
 const aliasKey = (text: string) => text.trim().split(/\s+/u).join(" ").toLowerCase();
@@ -65,12 +72,15 @@ export function aliasesOf(source: ColumnSource): ReadonlyMap<string, string> {
 
 function read(source: ColumnSource): ColumnReading {
   const aliases = aliasesOf(source);
-  const names = isIdColumn(source) || isDigitNames(source);
+  const isRounded = source.cells.some(({ field }) => SCIENTIFIC.test(field.text));
+  const names = isRounded && (isIdColumn(source) || isDigitNames(source));
   const cells = cellsWith(
     source,
-    ({ field }: ColumnCell) => {
+    ({ field: own, stored }: ColumnCell) => {
+      const field = stored === undefined ? own : { ...own, text: own.raw.trim() };
       const alias = aliases.size > 0 ? aliases.get(aliasKey(field.text)) : undefined;
       if (alias !== undefined) return reading(field, "text", alias);
+      if (isLost(stored)) return asText(field, "precision-lost");
       return asText(field, names && SCIENTIFIC.test(field.text) ? "id-as-scientific" : undefined);
     },
     true,

@@ -4,20 +4,18 @@ import { isUnitsRow, isWords } from "../layout/record-shape.ts";
 import { heading } from "../readers/heading.ts";
 import type { Merge } from "./sheet-grid.ts";
 
-/** A row of a block by place from its first column: texts, "" for an empty cell. */
-export type SheetRow = { readonly row: number; readonly fields: readonly string[] };
+type Fields = readonly string[];
 
 const isFilled = (field: string | undefined): boolean => field !== undefined && field.trim() !== "";
-const asRecord = ({ row, fields }: SheetRow) => ({ record: row + 1, fields });
+const filledOf = (fields: Fields): number => fields.filter(isFilled).length;
 
 /** The upper names, each over all columns that it is merged across. */
-function spread({ row, fields }: SheetRow, merges: readonly Merge[], left: number): string[] {
+function spread(fields: Fields, merges: readonly Merge[], left: number): string[] {
   const names = [...fields];
   for (const merge of merges)
-    if (merge.top === row)
-      for (let column = merge.left; column <= merge.right; column++)
-        if (!isFilled(names[column - left])) names[column - left] = fields[merge.left - left] ?? "";
-  return names.slice(0, fields.length);
+    for (let place = merge.left - left; place <= merge.right - left && place < names.length; place++)
+      if (!isFilled(names[place])) names[place] = fields[merge.left - left] ?? "";
+  return names;
 }
 
 /** "thickness" over "bass (mm)": "thickness / bass [mm]"; the unit of either, the lower one's first. */
@@ -31,37 +29,42 @@ function joinedName(upper: string, lower: string): string {
 }
 
 /** Whether a row is the upper one of a header: words, merged across over two names or more, and no title by itself. */
-function isUpper(upper: SheetRow, lower: SheetRow | undefined, merges: readonly Merge[], left: number): boolean {
-  const own = merges.filter(
-    (merge) => merge.top === upper.row && merge.bottom === upper.row && merge.right > merge.left,
-  );
-  if (!lower || lower.row !== upper.row + 1 || own.length === 0) return false;
-  if (!isWords(asRecord(upper)) || !isWords(asRecord(lower)) || isUnitsRow(asRecord(lower))) return false;
-  const isTitle = upper.fields.filter(isFilled).length < 2 && own.some((merge) => merge.left === left);
-  const names = own.map(
-    (merge) => lower.fields.slice(merge.left - left, merge.right - left + 1).filter(isFilled).length,
-  );
-  return !isTitle && names.some((count) => count >= 2);
+function isUpper(upper: Fields, lower: Fields, merges: readonly Merge[], left: number): boolean {
+  if (!isWords(upper) || !isWords(lower) || isUnitsRow(lower)) return false;
+  if (filledOf(upper) < 2 && merges.some((merge) => merge.left === left)) return false;
+  return merges.some((merge) => filledOf(lower.slice(merge.left - left, merge.right - left + 1)) >= 2);
 }
 
-/** The rows with every header of two rows made one. A header stands first or after a blank row, beneath titles of one field. */
-export function twoRowHeaders(rows: readonly SheetRow[], merges: readonly Merge[], left: number): SheetRow[] {
-  if (!merges.some((merge) => merge.right > merge.left)) return [...rows];
-  const made = [...rows];
-  let mayBegin = true;
-  for (const [at, upper] of rows.entries()) {
-    const before = rows[at - 1];
-    if (!before || before.row < upper.row - 1) mayBegin = true;
-    const lower = rows[at + 1];
-    if (mayBegin && lower && isUpper(upper, lower, merges, left)) {
-      const names = spread(upper, merges, left);
-      made[at] = { row: upper.row, fields: [] };
-      made[at + 1] = {
-        row: lower.row,
-        fields: lower.fields.map((name, place) => joinedName(names[place] ?? "", name)),
-      };
-      mayBegin = false;
-    } else if (upper.fields.filter(isFilled).length >= 2) mayBegin = false;
+/** A header stands first or after a blank row, beneath titles of one field. */
+function mayBegin(row: number, rowAt: (row: number) => Fields): boolean {
+  let above = row - 1;
+  while (filledOf(rowAt(above)) === 1) above--;
+  return filledOf(rowAt(above)) === 0;
+}
+
+/** Rows to be read otherwise than they stand: row -> fields. `rowAt`: the fields of a row, `left`: the first one's column. */
+export function twoRowHeaders(
+  rowAt: (row: number) => Fields,
+  merges: readonly Merge[],
+  left: number,
+): ReadonlyMap<number, Fields> {
+  const across = new Map<number, Merge[]>();
+  for (const merge of merges) {
+    if (merge.top !== merge.bottom || merge.right === merge.left) continue;
+    const own = across.get(merge.top) ?? [];
+    own.push(merge);
+    across.set(merge.top, own);
+  }
+  const made = new Map<number, Fields>();
+  for (const [row, own] of across) {
+    const [upper, lower] = [rowAt(row), rowAt(row + 1)];
+    if (!isUpper(upper, lower, own, left) || !mayBegin(row, rowAt)) continue;
+    const names = spread(upper, own, left);
+    made.set(row, []);
+    made.set(
+      row + 1,
+      lower.map((name, place) => joinedName(names[place] ?? "", name)),
+    );
   }
   return made;
 }

@@ -5,11 +5,11 @@ import { fieldAt, type RawRecords } from "./raw-records.ts";
 export const isEmptyField = (raw: string | undefined): boolean =>
   raw === undefined || raw.trim() === "" || raw.replaceAll("\0", "").trim() === "";
 
-/** Whether a field, counted from 0 over all records, is empty. */
+/** Whether a field, counted from 0 over all records, is empty. A formula that lost its result is not, though nothing stands there. */
 export function isEmptyAt(records: RawRecords, at: number): boolean {
   const start = records.starts[at] ?? 0;
   if (records.apart.size === 0 || !records.apart.has(at)) {
-    if (start === records.ends[at]) return true;
+    if (start === records.ends[at]) return records.stored?.get(at)?.as !== "lost-formula";
     const code = records.text.charCodeAt(start);
     if (code > 32 && code < 127) return false;
   }
