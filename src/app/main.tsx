@@ -5,6 +5,8 @@ import { render } from "preact";
 import { openForPrint } from "./open-for-print.ts";
 import { Page } from "./page.tsx";
 import { api } from "./state/api.ts";
+import { importApi } from "./state/import-api.ts";
+import { importState } from "./state/import-state.ts";
 import { pageState } from "./state/page-state.ts";
 import { addressFromHash } from "./state/records-address.ts";
 import { recordsApi } from "./state/records-api.ts";
@@ -13,6 +15,7 @@ import { recordsState } from "./state/records-state.ts";
 const AWAY = "The program that serves this page does not answer. What you wrote stays here; start it again and save.";
 const state = pageState(api(AWAY));
 const records = recordsState(recordsApi(AWAY), () => crypto.randomUUID());
+const bringing = importState(importApi(AWAY), (file) => base64Of(file as File));
 const loadEditor = async (input: Parameters<typeof import("./editor/code-editor.ts").codeEditor>[0]) =>
   (await import("./editor/code-editor.ts")).codeEditor(input);
 const today = new Date(Date.now() - new Date().getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
@@ -27,10 +30,28 @@ async function keep(date: string, without: readonly string[]): Promise<void> {
   URL.revokeObjectURL(link.href);
 }
 
+/** The bytes of a file as the browser itself encodes them, so that a large one does not hold up the page. */
+const base64Of = (file: Blob) =>
+  new Promise<string>((done, failed) => {
+    const reader = new FileReader();
+    reader.addEventListener("load", () => done(String(reader.result).replace(/^[^,]*,/, "")));
+    reader.addEventListener("error", () => failed(reader.error));
+    reader.readAsDataURL(file);
+  });
+
+/** Whether the address leads to bringing in a table; `#begin=records/tops.csv` offers a notebook for one that lies in the folder. */
+function followBringing(named: string): boolean {
+  const table = /^begin=(.+)$/.exec(named)?.[1];
+  bringing.show(named === "bring-in" || table !== undefined);
+  if (table !== undefined) void bringing.offer(table);
+  return bringing.shown.value;
+}
+
 /** The table or notebook named after the hash; without one the first of the folder, the first day before others. */
 async function follow(): Promise<void> {
   const named = decodeURIComponent(location.hash.slice(1));
   if (named === "main") return;
+  if (followBringing(named)) return void state.list();
   const table = addressFromHash(location.hash);
   await records.open(table);
   if (table !== null) return;
@@ -39,10 +60,24 @@ async function follow(): Promise<void> {
   if (named !== decodeURIComponent(location.hash.slice(1))) return;
   const first = state.listing.value.find(({ file }) => file.includes("first-day")) ?? state.listing.value[0];
   const file = named === "contents" ? null : named === "" ? (first?.file ?? null) : named;
-  if (file === null) void records.list();
+  if (file === null) {
+    const tables = records.list();
+    if (named === "") await tables;
+    // A folder with nothing in it opens on bringing something in.
+    if (named === "" && records.tables.value.length === 0 && location.hash === "") location.replace("#bring-in");
+  }
   await state.open(file);
 }
 
+// A file dropped anywhere is one to bring in; without this the browser would leave the page for it.
+window.addEventListener("dragover", (event) => event.preventDefault());
+window.addEventListener("drop", (event) => {
+  event.preventDefault();
+  const file = event.dataTransfer?.files[0];
+  if (file === undefined) return;
+  location.hash = "bring-in";
+  void bringing.choose(file);
+});
 window.addEventListener("hashchange", () => void follow());
 window.addEventListener("keydown", (event) => {
   const writing = event
@@ -59,10 +94,10 @@ window.addEventListener("keydown", (event) => {
   void (event.shiftKey || key === "y" ? at.redo() : at.undo());
 });
 window.addEventListener("beforeunload", (event) => {
-  if (state.unsaved.value || records.unsaved.value) event.preventDefault();
+  if (state.unsaved.value || records.unsaved.value || bringing.unsaved.value) event.preventDefault();
 });
 effect(() => {
-  const title = records.file.value ?? state.shown.value?.result.title;
+  const title = bringing.shown.value ? "Bring in a table" : (records.file.value ?? state.shown.value?.result.title);
   document.title = `${state.unsaved.value || records.unsaved.value ? "Not saved: " : ""}${title ?? "Contents"} · Thumbrule`;
 });
 
@@ -72,6 +107,10 @@ if (root !== null)
     <Page
       state={state}
       records={records}
+      bringing={bringing}
+      go={(notebook) => {
+        if (notebook !== null) location.hash = encodeURIComponent(notebook);
+      }}
       today={today}
       loadEditor={loadEditor}
       keep={(date, without) => void keep(date, without)}

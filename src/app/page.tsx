@@ -2,11 +2,13 @@
 
 import type { CodeEditor, EditorInput } from "./editor/code-editor.ts";
 import { SentenceEditor } from "./editor/sentence-editor.tsx";
+import type { ImportState } from "./state/import-state.ts";
 import type { PageState } from "./state/page-state.ts";
 import type { RecordsState } from "./state/records-state.ts";
 import { resultsByPart } from "./state/results-by-part.ts";
 import { ConflictView } from "./views/conflict-view.tsx";
 import { ContentsView } from "./views/contents-view.tsx";
+import { ImportPlace } from "./views/import-place.tsx";
 import { NotebookView } from "./views/notebook-view.tsx";
 import { RecordsPlace } from "./views/records-place.tsx";
 import { ShareForm } from "./views/share-form.tsx";
@@ -15,12 +17,18 @@ import { StatusLine } from "./views/status-line.tsx";
 export type PageProps = {
   readonly state: PageState;
   readonly records: RecordsState;
+  readonly bringing: ImportState;
+  /** Leads to a notebook by its name. */
+  readonly go: (notebook: string | null) => void;
   readonly today: string;
   readonly loadEditor: (input: EditorInput) => Promise<CodeEditor>;
   readonly keep: (date: string, without: readonly string[]) => void;
 };
 
-/** Who is undone, does again and speaks: the open table, else the notebook. */
+/** Who speaks: what is brought in, the open table, or the notebook. */
+const speaking = (props: PageProps) => (props.bringing.shown.value ? props.bringing : atWork(props));
+
+/** Who is undone and does again: the open table, else the notebook. */
 const atWork = ({ state, records }: PageProps) => (records.file.value === null ? state : records);
 
 const Undoing = ({ of }: { readonly of: PageState | RecordsState }) => (
@@ -38,9 +46,12 @@ const Head = (props: PageProps) => (
   <header class="page-head">
     <nav aria-label="Notebooks">
       <a href="#contents">Contents</a>
+      <a href="#bring-in">Bring in a table</a>
     </nav>
-    {(props.state.shown.value !== null || props.records.file.value !== null) && <Undoing of={atWork(props)} />}
-    {props.state.shown.value !== null && props.records.file.value === null && (
+    {!props.bringing.shown.value && (props.state.shown.value !== null || props.records.file.value !== null) && (
+      <Undoing of={atWork(props)} />
+    )}
+    {!props.bringing.shown.value && props.state.shown.value !== null && props.records.file.value === null && (
       <ShareForm today={props.today} share={props.keep} />
     )}
   </header>
@@ -109,8 +120,9 @@ const Foot = () => (
 
 /** The whole page. */
 export const Page = (props: PageProps) => {
-  const { state, records } = props;
-  const { message, troubles, unsaved } = atWork(props);
+  const { state, records, bringing, go } = props;
+  const { message, troubles } = speaking(props);
+  const { unsaved } = atWork(props);
   const [data, conflict] = [state.shown.value, state.conflict.value];
   return (
     <div class="sheet">
@@ -120,7 +132,7 @@ export const Page = (props: PageProps) => {
       <Head {...props} />
       <StatusLine message={message.value} troubles={troubles.value} unsaved={unsaved.value} />
       <main id="main" tabIndex={-1}>
-        {conflict !== null && data !== null && records.file.value === null && (
+        {conflict !== null && data !== null && records.file.value === null && !bringing.shown.value && (
           <ConflictView
             file={data.file}
             yours={conflict.yours}
@@ -129,7 +141,9 @@ export const Page = (props: PageProps) => {
             takeTheirs={state.takeTheirs}
           />
         )}
-        {records.file.value !== null ? (
+        {bringing.shown.value ? (
+          <ImportPlace state={bringing} notebooks={state.listing.value} go={go} />
+        ) : records.file.value !== null ? (
           <RecordsPlace state={records} />
         ) : data === null ? (
           <ContentsView notebooks={state.listing.value} tables={records.tables.value} />

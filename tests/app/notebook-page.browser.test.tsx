@@ -6,6 +6,8 @@ import { page, userEvent } from "vitest/browser";
 import { codeEditor } from "../../src/app/editor/code-editor.ts";
 import { Page } from "../../src/app/page.tsx";
 import type { Api } from "../../src/app/state/api.ts";
+import type { ImportApi } from "../../src/app/state/import-api.ts";
+import { importState } from "../../src/app/state/import-state.ts";
 import { pageState } from "../../src/app/state/page-state.ts";
 import type { RecordsApi } from "../../src/app/state/records-api.ts";
 import { recordsState } from "../../src/app/state/records-state.ts";
@@ -40,6 +42,8 @@ async function opened() {
     <Page
       state={state}
       records={records}
+      bringing={importState({} as ImportApi, async () => "")}
+      go={() => undefined}
       today="2026-03-14"
       loadEditor={async (input) => codeEditor(input)}
       keep={keep}

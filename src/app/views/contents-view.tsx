@@ -2,29 +2,25 @@ import type { RecordsListing } from "../../core/records/index.ts";
 import type { Listing } from "../state/api.ts";
 import { RecordsList } from "./records-list.tsx";
 
-const EXAMPLE = `---
-title: First look
----
-How thick are they?
-
-\`\`\`records tops
-from tops.csv
-\`\`\`
-
-\`\`\`question woods
-thickness across species
-\`\`\`
-`;
-
 /** What to do in a folder that has no notebook. */
-const FirstNotebook = () => (
+const FirstNotebook = ({ tables }: { readonly tables: readonly RecordsListing[] }) => (
   <>
-    <p>There is no notebook in this folder yet. A notebook is a plain text file whose name ends in .md.</p>
-    <p>
-      Write these lines with any text editor, with the name of your own table (CSV or tab-separated) and of its columns,
-      and save them in this folder as first-look.md. It appears here as soon as it is saved.
-    </p>
-    <pre>{EXAMPLE}</pre>
+    <p>There is no notebook in this folder yet.</p>
+    {tables.length === 0 ? (
+      <p>
+        <a href="#bring-in">Bring in a table</a> of your records, and a notebook can begin with it.
+      </p>
+    ) : (
+      <ul>
+        {tables.map(({ file }) => (
+          <li key={file}>
+            <a href={`#begin=${encodeURIComponent(file)}`}>
+              Begin one with <bdi>{file}</bdi>
+            </a>
+          </li>
+        ))}
+      </ul>
+    )}
   </>
 );
 
@@ -38,7 +34,7 @@ export const ContentsView = ({
 }) => (
   <section class="contents-view" aria-labelledby="contents">
     <h1 id="contents">Contents</h1>
-    {notebooks.length === 0 ? <FirstNotebook /> : null}
+    {notebooks.length === 0 ? <FirstNotebook tables={tables} /> : null}
     <ol>
       {notebooks.map(({ file, title, written }) => (
         <li key={file}>
@@ -51,5 +47,8 @@ export const ContentsView = ({
       ))}
     </ol>
     <RecordsList tables={tables} />
+    <p>
+      <a href="#bring-in">Bring in a table</a>
+    </p>
   </section>
 );
