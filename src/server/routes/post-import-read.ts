@@ -1,7 +1,7 @@
 import { importReadingOf } from "../../notebook/share/index.ts";
 import { digest } from "../workspace/digest.ts";
 import type { Workspace } from "../workspace/workspace.ts";
-import { importRequest, importShape, recalled } from "./import-parts.ts";
+import { importRequest, importShape, recalled } from "./import-request.ts";
 
 /** POST /api/import/read `{ name, base64, options, about }`: how the file would be read, what is asked of it; nothing is written. */
 export async function postImportRead(request: Request, workspace: Workspace): Promise<Response> {
