@@ -77,8 +77,8 @@ function withoutFootnotes(records: RawRecords, rows: Int32Array, header: number 
   if (Math.max(header === null ? 0 : filledCount(records, header), ...widths) < 3) return rows;
   let cut = rows.length;
   for (let at = rows.length - 1; at >= 0 && filledCount(records, rows[at] ?? 0) === 1; at--) {
-    const before = (rows[at] ?? 0) - 1;
-    if (before >= 0 && isBlankRecord(records, before)) cut = at;
+    const above = rows[at - 1] ?? header ?? -1;
+    for (let between = (rows[at] ?? 0) - 1; between > above; between--) if (isBlankRecord(records, between)) cut = at;
   }
   for (const note of rows.subarray(cut)) aside(note, "footnote");
   return rows.subarray(0, cut);

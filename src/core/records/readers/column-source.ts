@@ -71,12 +71,3 @@ export const wordsOf = (name: string): ReadonlySet<string> =>
 /** Whether one of the words stands in the name. */
 export const hasWord = (source: Pick<ColumnSource, "words">, words: ReadonlySet<string>): boolean =>
   [...source.words].some((word) => words.has(word));
-
-/** The plain words of a column, once each: its texts that are no cells. */
-export function plainWordsOf({ scan, cellAt }: ColumnSource): string[] {
-  const { text, size, starts, ends } = scan.texts;
-  const words: string[] = [];
-  for (let place = 0; place < size; place++)
-    if ((cellAt[place] ?? 0) < 0) words.push(text.slice(starts[place], ends[place]));
-  return words;
-}

@@ -19,6 +19,8 @@ export type DateParts =
 const NONE: DateParts = { form: "none" };
 const IMPOSSIBLE: DateParts = { form: "impossible" };
 const LONGEST = 40;
+/** In which every day exists that exists in any year. */
+const LEAP_YEAR = 2000;
 
 const fullYear = (digits: string): number =>
   digits.length > 2 ? Number(digits) : Number(digits) + (Number(digits) < 50 ? 2000 : 1900);
@@ -57,6 +59,8 @@ function fromNumbers(text: string): DateParts | null {
     return Number(month[2]) >= 1 && Number(month[2]) <= 12
       ? { form: "month", value: isoMonth(Number(month[1]), Number(month[2])), twoDigits: false }
       : NONE;
+  const bare = /^(\d{1,2})\. ?(\d{1,2})\.$/.exec(text);
+  if (bare) return isDay(LEAP_YEAR, Number(bare[2]), Number(bare[1])) ? { form: "words" } : IMPOSSIBLE;
   if (/^\d{5}$/.test(text))
     return Number(text) >= 36526 && Number(text) <= 54788 ? { form: "serial", serial: Number(text) } : NONE;
   return /^[12]\d{3}$/.test(text) ? { form: "year", value: text, twoDigits: false } : null;
@@ -96,7 +100,7 @@ function fromNames(text: string): DateParts {
   if (sorts === "month number" && first.length === 4)
     return { form: "month", value: isoMonth(Number(first), month), twoDigits: false };
   if (sorts !== "month number" && sorts !== "number month") return NONE;
-  return isDay(2000, month, Number(first)) ? { form: "words" } : IMPOSSIBLE;
+  return isDay(LEAP_YEAR, month, Number(first)) ? { form: "words" } : IMPOSSIBLE;
 }
 
 /** What a text says as a date. */

@@ -15,6 +15,9 @@ type Order = Extract<DateParts, { form: "order" }>;
 const dayFirstWorks = (parts: Order) => isDay(parts.year, parts.second, parts.first);
 const monthFirstWorks = (parts: Order) => isDay(parts.year, parts.first, parts.second);
 
+/** Whether a number can be a day and no month: the 30 of "30/2/2024" too, though there is no such day. */
+const isDayOnly = (number: number) => number > 12 && number <= 31;
+
 /** Day first, month first, or not known; and whether both occur. */
 function orderOf(all: readonly DateParts[], given: boolean | undefined): { dayFirst: boolean | null; mixed: boolean } {
   if (given !== undefined) return { dayFirst: given, mixed: false };
@@ -22,8 +25,8 @@ function orderOf(all: readonly DateParts[], given: boolean | undefined): { dayFi
   let monthFirst = false;
   for (const parts of all) {
     if (parts.form !== "order") continue;
-    if (parts.first > 12 && dayFirstWorks(parts)) dayFirst = true;
-    if (parts.second > 12 && monthFirstWorks(parts)) monthFirst = true;
+    if (isDayOnly(parts.first) && parts.second <= 12) dayFirst = true;
+    if (isDayOnly(parts.second) && parts.first <= 12) monthFirst = true;
   }
   return { dayFirst: dayFirst === monthFirst ? null : dayFirst, mixed: dayFirst && monthFirst };
 }
@@ -85,6 +88,7 @@ function read(source: ColumnSource) {
   return { unit: source.unit, cells: withoutEqualPartial(cells), warnings: mixed ? ["mixed-date-orders"] : [] };
 }
 
+/** Rows with dates. Beside sure dates also seasons, impossible days, serial numbers, and years unless those are the most by far. */
 function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
   const forms = new Map(counted.map((cell) => [cell, dateParts(cell.field.text)] as const));
   const rowsWith = (holds: (parts: DateParts) => boolean) =>
@@ -96,10 +100,14 @@ function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
       (parts.form === "order" && (dayFirstWorks(parts) || monthFirstWorks(parts))),
   );
   const serials = rowsWith(({ form }) => form === "serial") + source.numerals.serials;
-  const allYears = rowsWith(({ form }) => form === "year") + source.numerals.years;
-  const years = hasWord(source, YEAR_WORDS) || sure > 0 ? allYears : 0;
-  const serialsCount = sure > 0 || hasWord(source, DATE_WORDS);
-  return (hasWord(source, YEAR_WORDS) || sure > years ? years : 0) + sure + (serialsCount ? serials : 0);
+  const years = rowsWith(({ form }) => form === "year") + source.numerals.years;
+  const odd = rowsWith(({ form }) => form === "words" || form === "impossible");
+  return (
+    sure +
+    (sure > 0 ? odd : 0) +
+    (sure > 0 || hasWord(source, DATE_WORDS) ? serials : 0) +
+    (2 * sure >= years || hasWord(source, YEAR_WORDS) ? years : 0)
+  );
 }
 
 export const dateReader: ColumnReader = { kind: "date", fits, read };

@@ -45,37 +45,47 @@ function fromBrackets(text: string): Heading | null {
 }
 
 function fromTail(text: string, at: number): Heading | null {
-  if (at <= 0) return null;
   const unit = importUnit(text.slice(at + 1));
   return unit === null ? null : { name: text.slice(0, at).trim(), unit };
 }
 
+const withTightSlashes = (text: string) => text.replace(/ ?\/ ?/g, "/");
+
+/** After the last space, for the units that no word is mistaken for. */
 function fromSpace(text: string): Heading | null {
-  const at = text.lastIndexOf(" ");
-  const last = text
+  const tight = withTightSlashes(text);
+  const at = tight.lastIndexOf(" ");
+  const last = tight
     .slice(at + 1)
     .replaceAll("²", "2")
     .replaceAll("³", "3")
     .replaceAll("^", "");
-  return at > 0 && !"/,".includes(text[at - 1] ?? " ") && AFTER_SPACE.has(last) ? fromTail(text, at) : null;
+  return at > 0 && tight[at - 1] !== "," && AFTER_SPACE.has(last) ? fromTail(tight, at) : null;
 }
 
-/** The first slash whose right side is a unit, unless the slash is part of a unit itself ("speed m/s"). */
-function fromSlash(text: string): Heading | null {
-  for (let at = text.indexOf("/"); at >= 0; at = text.indexOf("/", at + 1)) {
-    const word = text.slice(text.lastIndexOf(" ", at) + 1).split(" ")[0] ?? "";
-    if (word !== "/" && importUnit(word) !== null) continue;
-    const found = fromTail(text, at);
+/** Longer than any unit with the space before it. */
+const LONGEST_TAIL = 26;
+
+/** Whether the slash or underscore at a place stands inside a quotient of units: "speed m/s", "density_kg_m3". */
+function isInUnit(text: string, at: number): boolean {
+  const before = text.slice(Math.max(0, at - LONGEST_TAIL), at).trimEnd();
+  const above = before.slice(Math.max(before.lastIndexOf(" "), before.lastIndexOf("_")) + 1);
+  const [below = ""] = text
+    .slice(at + 1, at + LONGEST_TAIL)
+    .trimStart()
+    .split(" ");
+  return importUnit(`${above}/${below}`) !== null;
+}
+
+/** After a comma, slash or underscore: the first of them with a unit, and nothing else, on its right. */
+function fromSeparator(text: string): Heading | null {
+  for (let at = Math.max(1, text.length - LONGEST_TAIL); at < text.length; at++) {
+    const char = text[at];
+    if (char !== "," && char !== "/" && char !== "_") continue;
+    const found = char !== "," && isInUnit(text, at) ? null : fromTail(text, at);
     if (found) return found;
   }
   return null;
-}
-
-/** After the last underscore, unless the part before is a unit too ("density_kg_m3" would be cut in half). */
-function fromUnderscore(text: string): Heading | null {
-  const at = text.lastIndexOf("_");
-  const before = text.slice(text.lastIndexOf("_", at - 1) + 1, at);
-  return text.lastIndexOf("_", at - 1) >= 0 && importUnit(before) !== null ? null : fromTail(text, at);
 }
 
 /** Name and unit of a header: white space joined, the unit taken out of it. */
@@ -85,11 +95,5 @@ export function heading(header: string): Heading {
     .filter((part) => part !== "")
     .join(" ")
     .normalize("NFC");
-  return (
-    fromBrackets(text) ??
-    fromTail(text, text.lastIndexOf(",")) ??
-    fromSpace(text) ??
-    fromSlash(text) ??
-    fromUnderscore(text) ?? { name: text, unit: null }
-  );
+  return fromSeparator(text) ?? fromBrackets(text) ?? fromSpace(text) ?? { name: text, unit: null };
 }

@@ -52,13 +52,12 @@ const TABLE: readonly (readonly [code: string, spellings: string])[] = [
   ["[degF]", "°F"],
   ["K", "K"],
   ["deg", "° deg degrees"],
-  ["'", "arcmin"],
+  ["'", "arcmin ' ′"],
   ["um/m", "um/m"],
 ];
 const CODES = new Map(
   TABLE.flatMap(([code, spellings]) => [code, ...spellings.split(" ")].map((spelling) => [spelling, code] as const)),
 );
-CODES.delete("'");
 
 /** The UCUM code of a written unit, null if it is none. Case matters, except for words of four letters or more. Source: UCUM 2.1. */
 export function importUnit(written: string): string | null {
@@ -66,14 +65,13 @@ export function importUnit(written: string): string | null {
   if (trimmed === "" || trimmed.length > 24) return null;
   const direct = CODES.get(trimmed);
   if (direct !== undefined) return direct;
-  const known = trimmed
+  const parts = trimmed
     .replaceAll("²", "2")
     .replaceAll("³", "3")
-    .replaceAll("^", "")
+    .replace(/\^(?=[23])/g, "")
     .replace(/[µμ]/g, "u")
-    .split(/[·*⋅. ]/)
-    .filter((part) => part !== "")
-    .join(".")
-    .replace(/\.?\/\.?/g, "/");
+    .split(/ ?([·*⋅./ ]) ?/);
+  if (parts.some((part) => part === "")) return null;
+  const known = parts.map((part, at) => (at % 2 === 0 || part === "/" ? part : ".")).join("");
   return CODES.get(known) ?? (/^\p{L}{4,}$/u.test(known) ? (CODES.get(known.toLowerCase()) ?? null) : null);
 }

@@ -5,7 +5,7 @@ const isDigit = (code: number) => code >= 48 && code <= 57;
 
 /**
  * Whether a stretch of text is a name that a column of texts takes as it stands: visible ASCII, no outer space, no missing word, no formula,
- * no number that a spreadsheet rounded (1.2E+11). Where its characters do not settle that, its text does.
+ * no number that a spreadsheet rounded (1.2E+11, 1E+11). Where its characters do not settle that, its text does.
  */
 export function isPlainWord(text: string, start: number, end: number): boolean {
   if (end === start || text.charCodeAt(start) === 32 || text.charCodeAt(end - 1) === 32) return false;
@@ -17,7 +17,7 @@ export function isPlainWord(text: string, start: number, end: number): boolean {
   }
   const first = text.charCodeAt(start);
   const second = end > start + 1 ? text.charCodeAt(start + 1) : 0;
-  if (isDigit(first)) return second !== 46 && second !== 44;
+  if (isDigit(first)) return second !== 46 && second !== 44 && second !== 69 && second !== 101;
   const isSign = first === 61 || first === 64 || first === 43 || first === 45;
   if (isSign && isFormulaLike(text.slice(start, end))) return false;
   // Of the special words only errors hold digits, and those begin with # or E.

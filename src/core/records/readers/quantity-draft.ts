@@ -33,7 +33,9 @@ const COMPOUNDS: readonly {
   { major: ["°"], minor: new Set(["'", "′", "’"]), factor: 1, unit: "deg" },
 ];
 const UNCERTAIN = ["±", "+/-", "+-", "give or take"];
-const RANGES = ["–", "-", "…", "...", " to "];
+const RANGES = ["–", "-", "…", "...", "to"];
+/** "2.3* mm", "2.3? mm". */
+const MARK_BEFORE_UNIT = /^ ?[?*†](?= ?[^ ?*†])/;
 const LONGEST = 120;
 
 const skipSpaces = (text: string, at: number) => {
@@ -113,8 +115,18 @@ function afterFirst(text: string, first: Atom, end: number, columnUnit: string |
       ? lackOf(rest.slice(digits[0].length))
       : { form: "digits", first, second: null, digits: digits[1] ?? "", unit, percent: false, marks: [] };
   }
-  const unit = unitOf(rest, columnUnit);
-  if (unit !== undefined) return { form: "plain", first, second: null, digits: "", unit, percent: false, marks: [] };
+  const mark = MARK_BEFORE_UNIT.exec(rest)?.[0] ?? "";
+  const unit = unitOf(rest.slice(mark.length), columnUnit);
+  if (unit !== undefined)
+    return {
+      form: "plain",
+      first,
+      second: null,
+      digits: "",
+      unit,
+      percent: false,
+      marks: withoutMarks(`0${mark}`).marks,
+    };
   for (const separator of RANGES) {
     const at = rest.indexOf(separator);
     const found = at >= 0 ? pair(first, rest, at, separator, "range", columnUnit) : null;
@@ -141,10 +153,10 @@ function draftOfPlain(text: string, columnUnit: string | null): DraftOrCode {
 
 /** Whether letters that look like digits stand in a number: the text is one with them replaced. */
 function hasLetterForDigit(text: string, columnUnit: string | null): boolean {
-  const token = /^[+-]?[0-9OolI.,]+/.exec(text)?.[0] ?? "";
-  if (!/\d/.test(token) || !/[OolI]/.test(token)) return false;
-  const digits = token.replace(/[Oo]/g, "0").replace(/[lI]/g, "1");
-  return draftOfPlain(digits + text.slice(token.length), columnUnit).form !== "none";
+  const digits = text.replace(/[0-9OolI.,]+/g, (token) =>
+    /\d/.test(token) ? token.replace(/[Oo]/g, "0").replace(/[lI]/g, "1") : token,
+  );
+  return digits !== text && draftOfPlain(opened(digits) ?? digits, columnUnit).form !== "none";
 }
 
 /** Digits with one point or comma and nothing else: most cells are so, and need no scanning. */
@@ -178,7 +190,7 @@ export function quantityDraft(cell: string, columnUnit: string | null): DraftOrC
   if (draft.form === "none") return hasLetterForDigit(text, columnUnit) ? none("letter-in-number") : draft;
   if (apostrophe && (draft.form !== "plain" || draft.unit !== null || draft.first.shape !== "numeral"))
     return none("unreadable-number");
-  return { ...draft, marks: apostrophe ? [...marks, "number-as-text"] : marks };
+  return { ...draft, marks: [...marks, ...draft.marks, ...(apostrophe ? ["number-as-text"] : [])] };
 }
 
 /** The one vote of a draft: a mark, "either" when it waits, null when it has none, "mixed" when it contradicts itself. */

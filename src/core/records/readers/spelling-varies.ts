@@ -1,6 +1,7 @@
 // Two spellings of one name, likely: they differ only by accents, case, spaces, hyphens, dots or underscores.
 import type { Reading } from "../reading.ts";
 import type { ColumnSource } from "./column-source.ts";
+import { plainWordsOf } from "./plain-words-of.ts";
 
 /** A text without what spellings of one name differ in. */
 export const likeness = (text: string) =>
@@ -10,9 +11,8 @@ export const likeness = (text: string) =>
     .toLowerCase();
 
 /** The texts of a column, each once or more: its plain words as they stand, and what its cells were read as. */
-function* valuesOf({ scan, cellAt }: ColumnSource, cells: readonly Reading[]): Iterable<string> {
-  const { text, size, starts, ends } = scan.texts;
-  for (let place = 0; place < size; place++) if ((cellAt[place] ?? 0) < 0) yield text.slice(starts[place], ends[place]);
+function* valuesOf(source: ColumnSource, cells: readonly Reading[]): Iterable<string> {
+  yield* plainWordsOf(source);
   for (const { kind, value } of cells) if (kind === "text" && typeof value === "string") yield value;
 }
 

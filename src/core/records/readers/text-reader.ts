@@ -3,8 +3,9 @@
 import type { StoredCell } from "../source/stored-cell.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnReading, ColumnSource } from "./column-source.ts";
-import { hasWord, plainWordsOf, rowsOf, wordsOf } from "./column-source.ts";
+import { hasWord, rowsOf, wordsOf } from "./column-source.ts";
 import { asText, reading } from "./field.ts";
+import { plainWordsOf } from "./plain-words-of.ts";
 import { draftVote } from "./quantity-draft.ts";
 import { spellingVaries } from "./spelling-varies.ts";
 import { isInexact } from "./stored-column-cell.ts";
