@@ -2,11 +2,9 @@
 
 import type { RawCells } from "../cells.ts";
 import type { RawRecords } from "../source/raw-records.ts";
-import type { StoredCell } from "../source/stored-cell.ts";
 import { noTexts, placeOf, stretchHash, type TextPlaces } from "../source/text-places.ts";
-import { importUnit } from "./import-unit.ts";
 import { plainNumeral } from "./plain-numeral.ts";
-import { isInexact } from "./stored-column-cell.ts";
+import { storedSort, storedUnit } from "./stored-sort.ts";
 
 /**
  * What is known of the plain numerals of a column together. `bare`: of three digits at most on either side; `padded`: 007. In a workbook
@@ -47,26 +45,6 @@ export const LONE = -2;
 const [ONE, TWO, ZERO, MINUS] = [49, 50, 48, 45];
 const [FIRST_SERIAL, LAST_SERIAL] = [36526, 54788];
 
-/** The one unit of a workbook's numbers in a column, null if they have none; undefined where they have several. */
-function storedUnit({ firsts, stored }: RawRecords, rows: Int32Array, place: number): string | null | undefined {
-  let unit: string | null | undefined;
-  for (const record of rows) {
-    const cell = stored?.get((firsts[record] ?? 0) + place);
-    if (cell?.as !== "number" || (firsts[record] ?? 0) + place >= (firsts[record + 1] ?? 0)) continue;
-    if (unit !== undefined && cell.unit !== unit) return undefined;
-    unit = cell.unit;
-  }
-  return unit === null || unit === undefined || importUnit(unit) !== null ? (unit ?? null) : undefined;
-}
-
-/** What a stored cell counts as: a numeral, a text like others, or a cell of its own. */
-function storedSort(cell: StoredCell, numerals: boolean, unit: string | null | undefined): "numeral" | "text" | "lone" {
-  if (cell.as === "text" || cell.as === "boolean") return "text";
-  if (cell.as !== "number" || isInexact(cell.value)) return "lone";
-  if (numerals && cell.unit === unit) return "numeral";
-  return cell.unit === null && !numerals ? "text" : "lone";
-}
-
 /** Scans a column. `place`: its place in the records; `numerals`: whether they are taken out; `hashes`: a hash a row, to be carried on. */
 export function columnScan(
   records: RawRecords,
@@ -84,7 +62,7 @@ export function columnScan(
   const texts = noTexts(text);
   const lone: number[] = [];
   const votes = new Int32Array(6);
-  const unit = stored === null ? null : storedUnit(records, rows, place);
+  const unit = storedUnit(records, rows, place);
   let [zeros, bare, padded, years, serials, fractions] = [0, 0, 0, 0, 0, 0];
   for (let row = 0; row < length; row++) {
     const record = rows[row] ?? 0;

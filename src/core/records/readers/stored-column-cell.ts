@@ -6,12 +6,6 @@ import { importUnit } from "./import-unit.ts";
 import type { DraftOrCode } from "./quantity-draft.ts";
 import { specialWords } from "./special-words.ts";
 
-/** From here on whole numbers have neighbours that a double cannot tell apart. */
-const LARGEST_EXACT = 2 ** 53;
-
-/** A whole number of which a sheet may have lost digits. */
-export const isInexact = (value: number): boolean => Number.isInteger(value) && Math.abs(value) > LARGEST_EXACT;
-
 /** A stored number as a draft: nothing about it waits for the column. */
 function draftOfNumber(value: number, unit: string | null): DraftOrCode {
   if (unit !== null && importUnit(unit) === null) return { form: "none", code: "unknown-unit" };

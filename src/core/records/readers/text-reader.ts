@@ -5,10 +5,10 @@ import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnReading, ColumnSource } from "./column-source.ts";
 import { hasWord, rowsOf, wordsOf } from "./column-source.ts";
 import { asText, reading } from "./field.ts";
+import { isInexact } from "./is-inexact.ts";
 import { plainWordsOf } from "./plain-words-of.ts";
 import { draftVote } from "./quantity-draft.ts";
 import { spellingVaries } from "./spelling-varies.ts";
-import { isInexact } from "./stored-column-cell.ts";
 
 const ID_WORDS = new Set([
   "id",
