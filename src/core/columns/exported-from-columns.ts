@@ -20,11 +20,11 @@ function inUnit(si: number, unit: Unit): number {
 const numbers = (values: Float64Array, from: (si: number) => number): (number | null)[] =>
   Array.from(values, (si) => (Number.isFinite(si) ? from(si) : null));
 
-/** A difference on a temperature scale is in kelvin. */
+/** To twelve digits: nobody knows more of an uncertainty. A difference on a temperature scale is in kelvin. */
 function uncertaintyOf({ uncertainty, unit }: QuantityColumn): Made[] {
   if (uncertainty === null || !uncertainty.some((each) => each > 0)) return [];
   const own = unitFromCode(unitFromCode(unit).offset === 0 ? unit : "K");
-  const values = numbers(uncertainty, (si) => inUnit(si, own));
+  const values = numbers(uncertainty, (si) => Number(fromSi(si, own).toPrecision(12)));
   return [{ kind: "uncertainty", after: "_uncertainty", holds: "numbers", unit: own.code, values }];
 }
 

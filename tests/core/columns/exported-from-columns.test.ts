@@ -30,11 +30,11 @@ it("gives each column in one unit, missing as null", () =>
     tonal_notes: [null, "clear, slow to open", "warm, quick", null],
   }));
 it("gives an uncertainty in a column of its own, in kelvin where the unit is a scale", () => {
-  const said = { columns: { mass: { uncertainty: "0.2 g" }, room: { uncertainty: { value: 1, unit: "Cel" } } } };
+  const said = { columns: { mass: { uncertainty: "0.03 g" }, room: { uncertainty: { value: 1, unit: "Cel" } } } };
   const table = exported("piece,mass (g),room (°C)\nA,50,20\nB,,21\n", said);
   expect(valuesOf(table)).toMatchObject({
     mass: ["g", 50, null],
-    mass_uncertainty: ["g", 0.2, null],
+    mass_uncertainty: ["g", 0.03, null],
     room: ["Cel", 20, 21],
     room_uncertainty: ["K", 1, 1],
   });

@@ -46,6 +46,13 @@ it("says nothing of a column in a unit of another kind, or in none", async () =>
   expect(await notesOf(`${head.replace("s (mm)", "s (kg)")}T-1,spruce,550,200,397,178\n`)).toEqual([]);
   expect(await notesOf(`${head.replace("s (mm)", "s")}T-1,spruce,550,200,397,178\n`)).toEqual([]);
 });
+it("takes a column for a field only if its unit is of the same kind", async () => {
+  const columns = descriptionWithUsual(
+    await tablesOf(`${head.replace("s (mm)", "s (kg)")}T-1,spruce,550,200,4,178\n`),
+    null,
+  )?.columns;
+  expect(Object.keys(columns ?? {})).toEqual(["Piece", "Species", "Length", "Width", "Mass"]);
+});
 it("gives meanings, and the maker's own word goes before", async () => {
   const said = { columns: { Thickness: { meaning: "mine", usual: { low: 100, high: 500 } } } };
   const tables = await tablesOf(`${head}T-14,spruce,550,200,397,178\n`);
