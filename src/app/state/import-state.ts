@@ -3,9 +3,9 @@ import type { ReadonlySignal } from "@preact/signals";
 import { batch, computed, signal } from "@preact/signals";
 import { limits, serviceProblem } from "../../core/base/index.ts";
 import type { ImportAnswers, ImportQuestion, ImportReading } from "../../core/records/index.ts";
-import { withAnswer } from "../../core/records/index.ts";
 import type { Asked } from "./ask-server.ts";
 import type { ImportApi, Suggestion } from "./import-api.ts";
+import { withAnswer } from "./with-answer.ts";
 import { withRecordsEntry } from "./with-records-entry.ts";
 
 /** A question and the place of the choice that was made, null while it is open. */

@@ -19,7 +19,6 @@ export type * from "./exports/exported-table.ts";
 export type * from "./importing/import-reading.ts";
 export { openQuestions } from "./importing/open-questions.ts";
 export { readingPreview } from "./importing/reading-preview.ts";
-export { withAnswer } from "./importing/with-answer.ts";
 export { printedReadResult } from "./printed-read-result.ts";
 export type * from "./read-options.ts";
 export { readRecords } from "./read-records.ts";

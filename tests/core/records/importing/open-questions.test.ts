@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
+import { withAnswer } from "../../../../src/app/state/with-answer.ts";
 import type { ImportAnswers } from "../../../../src/core/records/importing/import-reading.ts";
 import { openQuestions } from "../../../../src/core/records/importing/open-questions.ts";
-import { withAnswer } from "../../../../src/core/records/importing/with-answer.ts";
 import type { ReadOptions } from "../../../../src/core/records/read-options.ts";
 import { readTable } from "../../../../src/core/records/read-table.ts";
 import { rowsOf } from "../../../support/rows-of.ts";

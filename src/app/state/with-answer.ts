@@ -1,5 +1,5 @@
 // One more answer laid over those that hold.
-import type { ImportAnswers, ImportChoice } from "./import-reading.ts";
+import type { ImportAnswers, ImportChoice } from "../../core/records/index.ts";
 
 type Aliases = NonNullable<ImportAnswers["read"]["aliases"]>;
 
