@@ -6,6 +6,7 @@ import { pitchFromText } from "../units/index.ts";
 import type { Column, ColumnOrigin } from "./column.ts";
 import { daysFromDate } from "./days-from-date.ts";
 import { gradeFromCells } from "./grade-from-cells.ts";
+import { isWords } from "./is-words.ts";
 import { labelsFromTexts } from "./labels-from-texts.ts";
 import { quantityFromCells } from "./quantity-from-cells.ts";
 
@@ -17,30 +18,23 @@ type Parts = {
 };
 export type ColumnRead = { readonly column: Column; readonly otherDimension: number; readonly otherScale: number };
 
-const WORDS_BY_NAME = /^(notes?|remarks?|comments?|words?|sound|impression|description|notas?|bemerkung(en)?)$/;
-
-const textsOf = (cells: Cells): (string | null)[] =>
-  Array.from({ length: cells.length }, (_, row) => {
+function textsOf(cells: Cells): (string | null)[] {
+  const texts = new Array<string | null>(cells.length);
+  for (let row = 0; row < cells.length; row++) {
     const value = valueAt(cells, row);
-    return value === null ? null : String(value);
-  });
-
-/** Whether texts are notes in words and not names: called so, or mostly different and of three words or more on average. */
-function isWords(name: string, texts: readonly (string | null)[]): boolean {
-  const given = texts.filter((text) => text !== null);
-  if (given.length === 0) return false;
-  if (name.split("_").some((word) => WORDS_BY_NAME.test(word))) return given.some((text) => /[\s,;]/.test(text));
-  const words = given.reduce((sum, text) => sum + text.split(/\s/).filter((word) => word !== "").length, 0);
-  return words / given.length >= 3 && new Set(given).size > given.length / 2;
+    texts[row] = value === null ? null : String(value);
+  }
+  return texts;
 }
 
 const YES = new Set(["yes", "true", "1"]);
 
 function textColumn(parts: Parts, cells: Cells, kind: string | undefined): Column {
   const texts = textsOf(cells);
-  if (kind === "words" || (kind !== "label" && kind !== "id" && isWords(parts.name, texts)))
-    return { ...parts, kind: "words", texts };
-  return { ...parts, kind: "label", ...labelsFromTexts(texts) };
+  if (kind === "words") return { ...parts, kind: "words", texts };
+  const labels = labelsFromTexts(texts);
+  if (kind !== "label" && kind !== "id" && isWords(parts.name, labels)) return { ...parts, kind: "words", texts };
+  return { ...parts, kind: "label", ...labels };
 }
 
 function pitchColumn(parts: Parts, cells: Cells): Column {
@@ -55,16 +49,19 @@ function pitchColumn(parts: Parts, cells: Cells): Column {
 }
 
 function dateColumn(parts: Parts, cells: Cells): Column {
-  const texts = Array.from({ length: cells.length }, (_, row) => {
-    const value = kindAt(cells, row) === "date" ? valueAt(cells, row) : null;
-    return typeof value === "string" ? value : null;
-  });
-  return {
-    ...parts,
-    kind: "date",
-    days: Float64Array.from(texts, (text) => (text === null ? Number.NaN : daysFromDate(text))),
-    texts,
-  };
+  const texts = new Array<string | null>(cells.length).fill(null);
+  const days = new Float64Array(cells.length).fill(Number.NaN);
+  // Many records are of one day, and a day is worked out once.
+  const known = new Map<string, number>();
+  for (let row = 0; row < cells.length; row++) {
+    const text = kindAt(cells, row) === "date" ? valueAt(cells, row) : null;
+    if (typeof text !== "string") continue;
+    const day = known.get(text) ?? daysFromDate(text);
+    known.set(text, day);
+    texts[row] = text;
+    days[row] = day;
+  }
+  return { ...parts, kind: "date", days, texts };
 }
 
 /** The column, and how many of its cells count as missing although they were read: unit of another dimension, grade of another scale. */

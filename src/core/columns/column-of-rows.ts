@@ -1,11 +1,21 @@
 import type { Column, QuantityColumn } from "./column.ts";
 
-const picked = (values: Float64Array, rows: Int32Array): Float64Array =>
-  Float64Array.from(rows, (row) => (row < 0 ? Number.NaN : (values[row] ?? Number.NaN)));
-const pickedTexts = (texts: readonly (string | null)[], rows: Int32Array): readonly (string | null)[] =>
-  Array.from(rows, (row) => (row < 0 ? null : (texts[row] ?? null)));
-const pickedCodes = (codes: Int32Array, rows: Int32Array): Int32Array =>
-  rows.map((row) => (row < 0 ? -1 : (codes[row] ?? -1)));
+// Loops, not Array.from with a function: a join of 100,000 rows picks every column.
+function picked(values: Float64Array, rows: Int32Array): Float64Array {
+  const out = new Float64Array(rows.length);
+  for (let at = 0; at < rows.length; at++) out[at] = values[rows[at] as number] ?? Number.NaN;
+  return out;
+}
+function pickedTexts(texts: readonly (string | null)[], rows: Int32Array): readonly (string | null)[] {
+  const out = new Array<string | null>(rows.length);
+  for (let at = 0; at < rows.length; at++) out[at] = texts[rows[at] as number] ?? null;
+  return out;
+}
+function pickedCodes(codes: Int32Array, rows: Int32Array): Int32Array {
+  const out = new Int32Array(rows.length);
+  for (let at = 0; at < rows.length; at++) out[at] = codes[rows[at] as number] ?? -1;
+  return out;
+}
 
 const pickedQuantity = (column: QuantityColumn, rows: Int32Array): QuantityColumn => ({
   ...column,

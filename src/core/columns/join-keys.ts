@@ -7,6 +7,8 @@ export type JoinKeys = { readonly texts: readonly string[]; readonly left: Int32
 
 function placesOf(table: ColumnTable, on: string, known: Map<string, number>): Int32Array {
   const placeOf = (written: string | null): number => {
+    const before = written === null ? -1 : known.get(written);
+    if (before !== undefined) return before;
     const text = written?.trim().normalize("NFC") ?? "";
     if (text === "") return -1;
     const place = known.get(text) ?? known.size;
@@ -37,4 +39,14 @@ export function keyCounts(places: Int32Array, keys: number, leftOut: { readonly 
     if (place >= 0 && !leftOut.has(row)) counts[place] = (counts[place] ?? 0) + 1;
   }
   return counts;
+}
+
+/** Whether any row has each key: 1 yes, 0 no. */
+export function keysPresent(places: Int32Array, keys: number): Uint8Array {
+  const present = new Uint8Array(keys);
+  for (let row = 0; row < places.length; row++) {
+    const place = places[row] as number;
+    if (place >= 0) present[place] = 1;
+  }
+  return present;
 }

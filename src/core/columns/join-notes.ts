@@ -1,7 +1,7 @@
 // What joining two tables leaves to be said: nothing is dropped, and nothing is doubled without a word.
 import { columnNotes, someNames } from "./column-notes.ts";
 import type { ColumnTable } from "./column-table.ts";
-import type { JoinKeys } from "./join-keys.ts";
+import { type JoinKeys, keysPresent } from "./join-keys.ts";
 import { lookAlikeKey } from "./look-alike-key.ts";
 
 /** The file that a table's first column comes from, which tells two tables of one notebook entry apart; else its name. */
@@ -11,11 +11,13 @@ function fileOf(table: ColumnTable): string {
 }
 
 /** Records of one side whose key the other has not, by key or, without one, by row. */
-function unmatched(places: Int32Array, other: ReadonlySet<number>, { texts }: JoinKeys, on: string): readonly string[] {
+function unmatched(places: Int32Array, other: Uint8Array, { texts }: JoinKeys, on: string): readonly string[] {
   const names: string[] = [];
-  for (const [row, place] of places.entries())
+  for (let row = 0; row < places.length; row++) {
+    const place = places[row] as number;
     if (place < 0) names.push(`row ${row + 1} without ${on}`);
-    else if (!other.has(place)) names.push(texts[place] ?? "");
+    else if (other[place] === 0) names.push(texts[place] ?? "");
+  }
   return names;
 }
 
@@ -23,17 +25,16 @@ function unmatched(places: Int32Array, other: ReadonlySet<number>, { texts }: Jo
 const NAMED = 5;
 
 /** Keys of one table that look like one of the other and are not the same; only where at least one of the two has no match. */
-function lookAlikes({ texts }: JoinKeys, left: ReadonlySet<number>, right: ReadonlySet<number>): readonly string[] {
-  const alone = (place: number): boolean => !left.has(place) || !right.has(place);
-  if (![...left].some(alone) && ![...right].some(alone)) return [];
+function lookAlikes({ texts }: JoinKeys, left: Uint8Array, right: Uint8Array): readonly string[] {
+  const alone = (place: number): boolean => left[place] !== right[place];
+  if (left.every((present, place) => present === right[place])) return [];
   const twins = new Map<string, number>();
+  const keys = texts.map(lookAlikeKey);
   // Of several that look the same, one without a match is the one to point out.
-  for (const place of right) {
-    const key = lookAlikeKey(texts[place] ?? "");
-    if (alone(place) || !twins.has(key)) twins.set(key, place);
-  }
-  const pairs = [...left].flatMap((place) => {
-    const twin = twins.get(lookAlikeKey(texts[place] ?? ""));
+  for (const [place, key] of keys.entries())
+    if (right[place] === 1 && (alone(place) || !twins.has(key))) twins.set(key, place);
+  const pairs = keys.flatMap((key, place) => {
+    const twin = left[place] === 1 ? twins.get(key) : undefined;
     return twin === undefined || twin === place || !(alone(place) || alone(twin)) ? [] : [[place, twin] as const];
   });
   const said = pairs
@@ -51,10 +52,11 @@ export function joinNotes(
   shares: boolean,
 ): readonly string[] {
   const names = { left: fileOf(left), right: fileOf(right) };
-  const places = [...keys.texts.keys()];
-  const [inLeft, inRight] = [new Set(keys.left), new Set(keys.right)];
-  for (const side of [inLeft, inRight]) side.delete(-1);
-  const doubled = places.filter((place) => (leftCounts[place] ?? 0) > 0 && (rightCounts[place] ?? 0) > 1);
+  const inLeft = keysPresent(keys.left, keys.texts.length);
+  const inRight = keysPresent(keys.right, keys.texts.length);
+  const doubled: number[] = [];
+  for (let place = 0; place < keys.texts.length; place++)
+    if ((leftCounts[place] ?? 0) > 0 && (rightCounts[place] ?? 0) > 1) doubled.push(place);
   const oneToSeveral = doubled.filter((place) => leftCounts[place] === 1);
   const severalToSeveral = doubled.filter((place) => (leftCounts[place] ?? 0) > 1);
   const keysOf = (some: readonly number[]): string => someNames(some.map((place) => keys.texts[place] ?? ""));

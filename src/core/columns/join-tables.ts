@@ -39,7 +39,7 @@ export function joinTables(left: ColumnTable, right: ColumnTable, on: string): J
     keyCounts(keys.left, keys.texts.length, left.leftOut),
     keyCounts(keys.right, keys.texts.length, right.leftOut),
   ] as const;
-  const doubles = keys.texts.some((_, place) => (counts[0][place] ?? 0) > 0 && (counts[1][place] ?? 0) > 1);
+  const doubles = counts[1].some((count, place) => count > 1 && (counts[0][place] ?? 0) > 0);
   const shares = doubles && left.shared === undefined;
   const names = namesOfRight(left, right, on);
   const rightNames = new Map([...names].map(([name, own]) => [own, name]));

@@ -13,15 +13,24 @@ export function textsOfColumn(
   rowCount: number,
   rawAt: (row: number) => string,
 ): readonly (string | null)[] {
-  const rows = Array.from({ length: rowCount }, (_, row) => row);
-  if (column.kind === "label") return rows.map((row) => column.names[column.codes[row] ?? -1] ?? null);
-  if (column.kind === "grade") return rows.map((row) => column.levels[column.codes[row] ?? -1] ?? null);
+  if (column.kind === "label") return namesOfCodes(column.codes, column.names);
+  if (column.kind === "grade") return namesOfCodes(column.codes, column.levels);
   if (column.kind === "words" || column.kind === "date" || column.kind === "pitch") return column.texts;
-  return rows.map((row) => rawAt(row).trim() || null);
+  return Array.from({ length: rowCount }, (_, row) => rawAt(row).trim() || null);
 }
 
-const hasNoRepeats = (texts: readonly (string | null)[]): boolean =>
-  texts.every((text) => text !== null) && new Set(texts).size === texts.length;
+function namesOfCodes(codes: Int32Array, names: readonly string[]): readonly (string | null)[] {
+  const texts = new Array<string | null>(codes.length);
+  for (let row = 0; row < codes.length; row++) texts[row] = names[codes[row] as number] ?? null;
+  return texts;
+}
+
+function hasNoRepeats(column: Column, rowCount: number, rawAt: (row: number) => string): boolean {
+  // Of labels only those are names that occur: as many names as rows is each once, and none missing.
+  if (column.kind === "label") return column.names.length === rowCount && !column.codes.includes(-1);
+  const texts = textsOfColumn(column, rowCount, rawAt);
+  return texts.every((text) => text !== null) && new Set(texts).size === texts.length;
+}
 
 /** The first label column without repeats or gaps, else the first such column of any kind but words; null if there is none. */
 export function firstNamingColumn({ columns, rowCount, rawAt }: Named): string | null {
@@ -32,7 +41,7 @@ export function firstNamingColumn({ columns, rowCount, rawAt }: Named): string |
         (column.kind === "label") === labelsOnly &&
         column.kind !== "words" &&
         column.origin.from === "file" &&
-        hasNoRepeats(textsOfColumn(column, rowCount, (row) => rawAt(column.name, row)))
+        hasNoRepeats(column, rowCount, (row) => rawAt(column.name, row))
       )
         return column.name;
   return null;
@@ -42,5 +51,7 @@ export function firstNamingColumn({ columns, rowCount, rawAt }: Named): string |
 export function pieceNames(named: Named, naming: string | null): readonly string[] {
   const column = naming === null ? undefined : named.columns.get(naming);
   const texts = column ? textsOfColumn(column, named.rowCount, (row) => named.rawAt(column.name, row)) : [];
-  return Array.from({ length: named.rowCount }, (_, row) => texts[row] ?? `row ${row + 1}`);
+  const names = new Array<string>(named.rowCount);
+  for (let row = 0; row < named.rowCount; row++) names[row] = texts[row] ?? `row ${row + 1}`;
+  return names;
 }

@@ -35,6 +35,15 @@ function saidUncertainty(said: DescribedColumn, unit: Unit): number | null {
   return value * own.factor;
 }
 
+/** The unit of the cell at a row, `usual` where it has none of its own; null if it is of another dimension than the column's. Each is looked up once. */
+function cellUnits({ units, unitPlaces }: Cells, usual: string, unit: Unit): (row: number) => Unit | null {
+  const fitting = units.map((code) => {
+    const own = unitOfCode(code ?? usual);
+    return own && sameDimension(own.dimension, unit.dimension) ? own : null;
+  });
+  return (row) => fitting[unitPlaces === null ? 0 : (unitPlaces[row] ?? 0)] ?? null;
+}
+
 /**
  * Values and standard uncertainties of a quantity column, in SI. A cell's own unit converts it; a cell whose unit is of another dimension, or that
  * is no quantity, is missing. Uncertainty: the cell's own (half a range / sqrt 3), else what the maker says of the column, else 0; null if
@@ -45,33 +54,31 @@ export function quantityFromCells(cells: Cells, headUnit: string | null, said: D
   const every = saidUncertainty(said, unit);
   const values = new Float64Array(cells.length).fill(Number.NaN);
   const uncertainty = new Float64Array(cells.length).fill(Number.NaN);
-  const units = new Map<string, Unit | null>();
+  const unitOf = cellUnits(cells, headUnit ?? said.unit ?? "1", unit);
+  const isFrequency = sameDimension(unit.dimension, unitFromCode("Hz").dimension);
+  const { numbers, uncertainties } = cells;
   let otherDimension = 0;
   let hasUncertainty = every !== null && every > 0;
   for (let row = 0; row < cells.length; row++) {
     const kind = kindAt(cells, row);
     if (kind !== "quantity" && kind !== "pitch") continue;
-    const written = valueAt(cells, row);
-    if (kind === "pitch" && typeof written === "string") {
-      const pitch = sameDimension(unit.dimension, unitFromCode("Hz").dimension) ? pitchFromText(written) : null;
+    const written = numbers === null ? Number.NaN : (numbers[row] as number);
+    if (Number.isNaN(written)) {
+      const note = kind === "pitch" && isFrequency ? valueAt(cells, row) : null;
+      const pitch = typeof note === "string" ? pitchFromText(note) : null;
       if (pitch) [values[row], uncertainty[row]] = [pitch.frequency, 0];
       continue;
     }
-    if (kind !== "quantity" || typeof written !== "number") continue;
-    const code = unitAt(cells, row) ?? headUnit ?? said.unit ?? "1";
-    let own = units.get(code);
-    if (own === undefined) {
-      own = unitOfCode(code);
-      units.set(code, own);
-    }
-    if (!own || !sameDimension(own.dimension, unit.dimension)) {
+    if (kind !== "quantity") continue;
+    const own = unitOf(row);
+    if (!own) {
       otherDimension += 1;
       continue;
     }
     const value = toSi(written, own);
     if (!Number.isFinite(value)) continue;
     values[row] = value;
-    const half = cells.uncertainties?.[row] ?? Number.NaN;
+    const half = uncertainties === null ? Number.NaN : (uncertainties[row] as number);
     const spread = Number.isNaN(half)
       ? (every ?? 0)
       : half * own.factor * (codeAt(cells, row) === "range" ? OF_HALF_WIDTH : 1);
