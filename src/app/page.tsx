@@ -4,12 +4,14 @@ import type { CodeEditor, EditorInput } from "./editor/code-editor.ts";
 import { SentenceEditor } from "./editor/sentence-editor.tsx";
 import type { ImportState } from "./state/import-state.ts";
 import type { PageState } from "./state/page-state.ts";
+import { recordsAddress } from "./state/records-address.ts";
 import type { RecordsState } from "./state/records-state.ts";
 import { resultsByPart } from "./state/results-by-part.ts";
 import { ConflictView } from "./views/conflict-view.tsx";
 import { ContentsView } from "./views/contents-view.tsx";
 import { ImportPlace } from "./views/import-place.tsx";
 import { NotebookView } from "./views/notebook-view.tsx";
+import { RecordsLinks } from "./views/records-links.ts";
 import { RecordsPlace } from "./views/records-place.tsx";
 import { ShareForm } from "./views/share-form.tsx";
 import { StatusLine } from "./views/status-line.tsx";
@@ -148,17 +150,19 @@ export const Page = (props: PageProps) => {
         ) : data === null ? (
           <ContentsView notebooks={state.listing.value} tables={records.tables.value} />
         ) : (
-          <NotebookView
-            data={data}
-            writing={{
-              part: state.editing.value,
-              left: state.left.value,
-              edit: state.edit,
-              turn: state.turn,
-              add: (kind) => void state.add(kind),
-              editor: <Editor {...props} />,
-            }}
-          />
+          <RecordsLinks.Provider value={recordsAddress}>
+            <NotebookView
+              data={data}
+              writing={{
+                part: state.editing.value,
+                left: state.left.value,
+                edit: state.edit,
+                turn: state.turn,
+                add: (kind) => void state.add(kind),
+                editor: <Editor {...props} />,
+              }}
+            />
+          </RecordsLinks.Provider>
         )}
       </main>
       <Foot />

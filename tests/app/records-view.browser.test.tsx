@@ -64,7 +64,7 @@ it("says unit, kind and warnings as words in the column's head, and the raw text
   expect(heads).toEqual(["row", "Top IDtext", "Thicknessquantity, mm1 warning", "Remarkstext"]);
   const cell = root.querySelector("[data-position='2'] [data-col='2']");
   expect(cell?.querySelector(".reading")?.textContent).toBe("not readable");
-  expect(cell?.querySelector(".beneath")?.textContent).toBe("warning2.3.1");
+  expect(cell?.querySelector(".beneath")?.textContent).toBe("2.3.1warning");
 });
 
 it("is moved through by the keys of a grid, with one stop for Tab", async () => {

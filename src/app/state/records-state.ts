@@ -230,7 +230,10 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
       const [what, begun] =
         col === 0 ? (["set-aside", ""] as const) : (["cell", row.cells[col - 1]?.raw ?? ""] as const);
       if (what === "cell" ? !seen.editable : !seen.canSetAside || row.setAside !== undefined) return;
-      draft.value = { what, row: row.row, col, base: seen.digest, begun, text: begun };
+      batch(() => {
+        message.value = "";
+        draft.value = { what, row: row.row, col, base: seen.digest, begun, text: begun };
+      });
     },
     write: (text) => {
       if (draft.value !== null) draft.value = { ...draft.value, text };

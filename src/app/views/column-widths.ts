@@ -1,24 +1,30 @@
-import type { RecordsPage, RecordsRow } from "../../core/records/index.ts";
+import type { RecordsCell, RecordsPage, RecordsRow } from "../../core/records/index.ts";
+import { isInReading } from "./is-in-reading.ts";
 
-const [LEAST, MOST, ROW_HEAD, ROOM] = [9, 30, 15, 4];
+/** Characters; a mark is a word in its frame. */
+const [LEAST, MOST, ROW_HEAD, ROOM, MARK] = [9, 30, 12, 4, 9] as const;
 const SAMPLE = 60;
 
-/** Width of the row's head and of each column in characters, by the first rows: it stays while rows come and go. */
+function charactersOf(cell: RecordsCell, unit: string | null): number {
+  const marks = (cell.warning === undefined ? 0 : MARK) + (cell.before === undefined ? 0 : MARK);
+  return Math.max(cell.raw === "" ? 0 : cell.reading.length, marks + (isInReading(cell, unit) ? 0 : cell.raw.length));
+}
+
+/** Width of the row's head and of each column in characters, by rows from `first` on, and no narrower than `before`: columns stay while rows come and go. */
 export function columnWidths(
   head: RecordsPage,
   rowAt: (position: number) => RecordsRow | undefined,
+  first: number,
+  before: readonly number[],
 ): readonly number[] {
-  const rows = Array.from({ length: Math.min(SAMPLE, head.matching) }, (_, position) => rowAt(position));
-  const widths = head.columns.map((column, place) => {
-    const texts = rows.flatMap((row) => {
+  const rows = Array.from({ length: SAMPLE }, (_, at) => rowAt(first + at));
+  const widths = head.columns.map(({ kind, name, unit }, place) => {
+    const found = rows.flatMap((row) => {
       const cell = row?.cells[place];
-      return cell === undefined ? [] : [cell.raw === "" ? "" : cell.reading, cell.raw];
+      return cell === undefined ? [] : [charactersOf(cell, unit)];
     });
-    const longest = [column.kind, column.name.slice(0, 2 * LEAST), ...texts].reduce(
-      (most, text) => Math.max(most, text.length),
-      LEAST,
-    );
-    return Math.min(MOST, longest) + ROOM;
+    const longest = Math.max(LEAST, kind.length, Math.min(name.length, 2 * LEAST), ...found);
+    return Math.max(Math.min(MOST, longest) + ROOM, before[place + 1] ?? 0);
   });
   return [ROW_HEAD, ...widths];
 }

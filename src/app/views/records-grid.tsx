@@ -116,7 +116,10 @@ export const RecordsGrid = ({ state, head }: { readonly state: RecordsState; rea
     if (slip) scroller.current.querySelector(".slip")?.scrollIntoView({ block: "nearest", inline: "nearest" });
   }, [slip, draft === null, called, state.faults.value, head.digest]);
 
-  const widths = useMemo(() => columnWidths(head, state.rowAt), [head.file, head.table, head.columns.length]);
+  const widths = useRef<readonly number[]>([]);
+  useMemo(() => {
+    widths.current = columnWidths(head, state.rowAt, view.value.first, widths.current);
+  }, [head.digest, head.columns.length]);
 
   const keyed = (event: KeyboardEvent) => {
     if (cellOf(event.target) === null) return;
@@ -157,12 +160,12 @@ export const RecordsGrid = ({ state, head }: { readonly state: RecordsState; rea
         aria-rowcount={head.matching + 1}
         aria-colcount={head.columns.length + 1}
         aria-readonly={head.editable ? undefined : "true"}
-        style={{ width: `${widths.reduce((sum, each) => sum + each, 0)}ch` }}
+        style={{ width: `${widths.current.reduce((sum, each) => sum + each, 0)}ch` }}
         onKeyDown={keyed}
         onClick={(event) => void clicked(event)}
       >
         <colgroup>
-          {widths.map((width, key) => (
+          {widths.current.map((width, key) => (
             <col key={key} style={{ width: `${width}ch` }} />
           ))}
         </colgroup>
@@ -183,7 +186,7 @@ export const RecordsGrid = ({ state, head }: { readonly state: RecordsState; rea
                 key={part.position}
                 row={state.rowAt(part.position)}
                 position={part.position}
-                columns={head.columns.length}
+                columns={head.columns}
                 active={part.position === active ? place.col : null}
                 remarks={remarks.get(state.rowAt(part.position)?.row ?? 0) ?? NONE}
                 hasSlip={part.position === active && slip}

@@ -1,12 +1,13 @@
 // One row of the record grid: its number and what became of it, then each cell's reading above its raw text.
 import { useMemo } from "preact/hooks";
-import type { RecordsCell, RecordsRow as Row } from "../../core/records/index.ts";
+import type { RecordsCell, RecordsPage, RecordsRow as Row } from "../../core/records/index.ts";
+import { isInReading } from "./is-in-reading.ts";
 
 export type RecordsRowProps = {
   /** Undefined until it has been read. */
   readonly row: Row | undefined;
   readonly position: number;
-  readonly columns: number;
+  readonly columns: RecordsPage["columns"];
   /** The cell of this row that the keyboard is at: 0 is the row's own head. */
   readonly active: number | null;
   /** Warnings about the row as a whole. */
@@ -19,11 +20,11 @@ export type RecordsRowProps = {
 export const SLIP = "records-slip";
 
 /** What stands beneath a reading: the raw text where it differs, and what there is to know of the cell, in words. */
-const Beneath = ({ cell }: { readonly cell: RecordsCell }) => (
+const Beneath = ({ cell, unit }: { readonly cell: RecordsCell; readonly unit: string | null }) => (
   <span class="beneath">
+    {isInReading(cell, unit) ? null : <bdi>{cell.raw}</bdi>}
     {cell.warning === undefined ? null : <em>warning</em>}
     {cell.before === undefined ? null : <em>edited</em>}
-    {cell.raw === cell.reading || cell.raw === "" ? null : <bdi>{cell.raw}</bdi>}
   </span>
 );
 
@@ -74,12 +75,12 @@ export const RecordsRow = ({ row, position, columns, active, remarks, hasSlip }:
         <th scope="row" {...at(0)}>
           <RowHead row={row} position={position} remarks={remarks} />
         </th>
-        {Array.from({ length: columns }, (_, place) => {
+        {columns.map(({ unit }, place) => {
           const cell = row?.cells[place];
           return (
             <td key={place} {...at(place + 1)} {...(cell?.warning === undefined ? {} : { "data-warned": "yes" })}>
               <Reading cell={cell} />
-              {cell === undefined ? <span class="beneath" /> : <Beneath cell={cell} />}
+              {cell === undefined ? <span class="beneath" /> : <Beneath cell={cell} unit={unit} />}
             </td>
           );
         })}

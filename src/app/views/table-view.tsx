@@ -1,7 +1,9 @@
 // A record table: raw text beside its reading, kinds, units and warnings as words in the column heads.
 import { useSignal } from "@preact/signals";
+import { useContext } from "preact/hooks";
 import type { GridCell, GridColumn, View } from "../../core/base/index.ts";
 import { unitForDisplay } from "../../core/units/index.ts";
+import { RecordsLinks } from "./records-links.ts";
 import { ScrollBox } from "./scroll-box.tsx";
 
 const PAGE = 30;
@@ -27,7 +29,12 @@ const Cell = ({ cell, words }: { readonly cell: GridCell | undefined; readonly w
   <td {...(words ? { "data-words": "yes" } : {})} {...(cell?.warning === undefined ? {} : { "data-warned": "yes" })}>
     <span class="reading">{cell?.reading}</span>
     {cell === undefined || cell.raw === cell.reading || cell.raw === "" ? null : <bdi class="raw">{cell.raw}</bdi>}
-    {cell?.warning === undefined ? null : <small>{cell.warning}</small>}
+    {cell?.warning === undefined ? null : (
+      <details class="warning">
+        <summary>warning</summary>
+        {cell.warning}
+      </details>
+    )}
   </td>
 );
 
@@ -38,6 +45,7 @@ export const TableView = ({ table, whole }: { readonly table: Table; readonly wh
   const most = useSignal(whole ? table.rows.length : PAGE);
   const more = table.rows.length - most.value;
   const aside = table.rows.some((row) => row.setAside !== undefined);
+  const link = useContext(RecordsLinks);
   return (
     <div class="table-view">
       {table.notes.length > 0 && (
@@ -46,6 +54,15 @@ export const TableView = ({ table, whole }: { readonly table: Table; readonly wh
             <li key={note}>{note}</li>
           ))}
         </ul>
+      )}
+      {link !== null && table.files !== undefined && (
+        <p class="edit">
+          {table.files.map((file) => (
+            <a key={file} href={link({ file, table: 1 })}>
+              Edit these records: <bdi>{file}</bdi>
+            </a>
+          ))}
+        </p>
       )}
       <details open={!whole && table.rowCount <= PAGE}>
         <summary>

@@ -4,7 +4,7 @@ import type { Picture } from "./picture.ts";
 import type { Problem } from "./problems.ts";
 import type { Trace } from "./trace.ts";
 
-/** A cell as the grid shows it: raw text beside its reading. */
+/** A cell as the grid shows it: raw text beside its reading; `warning`: what reading says of it, in words. */
 export type GridCell = { readonly raw: string; readonly reading: string; readonly warning?: string };
 
 export type GridColumn = {
@@ -23,6 +23,8 @@ export type View =
   | {
       readonly kind: "table";
       readonly caption: string;
+      /** Record files that its columns stand in. */
+      readonly files?: readonly string[];
       readonly columns: readonly GridColumn[];
       readonly rows: readonly {
         readonly piece: string;

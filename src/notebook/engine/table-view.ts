@@ -4,6 +4,8 @@ import type { Column, ColumnTable } from "../../core/columns/index.ts";
 import type { TableResult } from "./entry-result.ts";
 import type { GridCells } from "./grid-cells.ts";
 
+type TableView = Extract<View, { readonly kind: "table" }>;
+
 /** Rows of a grid that travel with an answer; the whole table stays where it is. */
 const ROWS_SHOWN = 1000;
 
@@ -20,7 +22,12 @@ const gridColumn = (column: Column): GridColumn => ({
 });
 
 /** The grid of some columns of a table. */
-export function tableView(table: ColumnTable, columns: readonly Column[], caption: string, gridCells: GridCells): View {
+export function tableView(
+  table: ColumnTable,
+  columns: readonly Column[],
+  caption: string,
+  gridCells: GridCells,
+): TableView {
   const count = Math.min(ROWS_SHOWN, table.rowCount);
   const cells = columns.map((column) => gridCells(table, column, count));
   return {

@@ -10,8 +10,9 @@ export function viewRecords(entry: Entry, _key: string, inputs: Inputs, around: 
   const table = inputs.get(cells.table(entry.name));
   if (!table.ok) return null;
   const columns = [...table.value.columns.values()];
+  const files = new Set(columns.flatMap(({ origin }) => (origin.from === "file" ? [origin.file] : [])));
   return {
     table: tableInShort(table.value, columns),
-    view: tableView(table.value, columns, entry.name, around.gridCells),
+    view: { ...tableView(table.value, columns, entry.name, around.gridCells), files: [...files] },
   };
 }
