@@ -1,5 +1,7 @@
 // A table's records as typed cells: each column is claimed by one reader, which reads it with the evidence of its neighbours.
+import type { Cells } from "./cells.ts";
 import { columnHeads } from "./layout/column-heads.ts";
+import { repeatedRows } from "./layout/repeated-rows.ts";
 import { rowWarnings } from "./layout/row-warnings.ts";
 import type { TableLayout } from "./layout/table-layout.ts";
 import { packedCells } from "./packed-cells.ts";
@@ -18,6 +20,15 @@ function withRepeatedIds(source: ColumnSource, read: ColumnReading, repeated: Re
   return { ...read, rowCodes: new Map(rows.map((row) => [row, "repeated-id"])) };
 }
 
+/** The code of each cell that has one. `col`: from 1. */
+function addCellWarnings(warnings: ReadWarning[], { codePlaces, codes }: Cells, col: number): void {
+  if (codePlaces === null) return;
+  for (let row = 0; row < codePlaces.length; row++) {
+    const place = codePlaces[row] ?? 0;
+    if (place > 0) warnings.push({ row: row + 1, col, code: codes[place - 1] ?? "" });
+  }
+}
+
 /** The table and its warnings, without the number of the table. */
 export function tableFromLayout(
   layout: TableLayout,
@@ -26,10 +37,9 @@ export function tableFromLayout(
 ): { table: RecordTable; warnings: ReadWarning[] } {
   const { records, rows } = layout;
   const heads = columnHeads(layout);
-  const hashes = new Int32Array(rows.length);
   const sources = heads.map((head) => {
     const names = isIdColumn(head);
-    return sourceOfColumn(columnScan(records, rows, head.place, !names, hashes), head, options, names);
+    return sourceOfColumn(columnScan(records, rows, head.place, !names), head, options, names);
   });
   const readers = sources.map(columnReader);
   const quantities = sources.filter((_, at) => readers[at]?.kind === "quantity");
@@ -38,13 +48,14 @@ export function tableFromLayout(
   const forReader = (source: ColumnSource, reader: ColumnReader, at: number): ColumnSource => {
     const head = heads[at];
     if (!head || source.numerals.all === 0 || reader.readsNumerals?.(source, quantities)) return source;
-    const scan = columnScan(records, rows, head.place, false, null);
+    const scan = columnScan(records, rows, head.place, false);
     return sourceOfColumn(scan, head, options, reader.kind === "text" && options.aliases === undefined);
   };
 
-  const aboutRows = rowWarnings(layout, heads, hashes);
-  const repeated = new Set(aboutRows.filter(({ code }) => code === "duplicate-row").map(({ row }) => row));
-  const warnings: ReadWarning[] = aboutRows.map(({ row, code }) => ({ row: row + 1, code }));
+  const places = heads.map(({ place }) => place);
+  const scans = sources.map(({ scan }) => scan);
+  const repeated = new Set(repeatedRows(layout, places, scans));
+  const warnings: ReadWarning[] = rowWarnings(layout, heads, repeated).map(({ row, code }) => ({ row: row + 1, code }));
   const columns: RecordColumn[] = [];
   for (const [at, scanned] of sources.entries()) {
     const [reader, head] = [readers[at], heads[at]];
@@ -55,11 +66,7 @@ export function tableFromLayout(
     const cells = packedCells(source, isIds ? withRepeatedIds(source, read, repeated) : read);
     columns.push({ name: head.name, unit: read.unit, kind: reader.kind, place: head.place, cells });
     for (const code of [...head.warnings, ...read.warnings]) warnings.push({ col: at + 1, code });
-    const { codePlaces, codes } = cells;
-    for (let row = 0; codePlaces !== null && row < rows.length; row++) {
-      const code = codes[(codePlaces[row] ?? 0) - 1];
-      if (code !== undefined) warnings.push({ row: row + 1, col: at + 1, code });
-    }
+    addCellWarnings(warnings, cells, at + 1);
   }
   const numbers = rows.map((record) => records.from + record);
   return { table: { name, columns, rowCount: rows.length, records: numbers, repeatedRows: [...repeated] }, warnings };

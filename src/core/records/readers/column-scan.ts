@@ -1,34 +1,15 @@
 // One pass over the fields of a column by their characters: plain numerals become numbers, other texts are kept once each.
-
 import type { RawCells } from "../cells.ts";
 import type { RawRecords } from "../source/raw-records.ts";
 import { noTexts, placeOf, stretchHash, type TextPlaces } from "../source/text-places.ts";
+import { type NumeralCounts, numeralCounts } from "./numeral-counts.ts";
 import { plainNumeral } from "./plain-numeral.ts";
+import { storedNumerals } from "./stored-numerals.ts";
 import { storedSort, storedUnit } from "./stored-sort.ts";
 
 /**
- * What is known of the plain numerals of a column together. `bare`: of three digits at most on either side; `padded`: 007. In a workbook
- * they are its stored numbers, which vote for nothing; `unit`: the one that all of them have, `fractions`: how many are not whole.
- */
-export type NumeralCounts = {
-  readonly all: number;
-  /** Those that vote for the point, for the comma, and those whose one mark waits for the column's. */
-  readonly point: number;
-  readonly comma: number;
-  readonly waiting: number;
-  /** Those that wait and have a point, or a comma. */
-  readonly waitingPoint: number;
-  readonly zeros: number;
-  readonly bare: number;
-  readonly padded: number;
-  readonly years: number;
-  readonly serials: number;
-  readonly unit: string | null;
-  readonly fractions: number;
-};
-/**
  * `places`: by row, the place of its text in `texts`; NUMERAL where `numbers` has its value; from LONE down, a cell of its own in `lone`
- * (by field), which a mark of its own keeps from being one of many. `rowHashes` is what the rows' hashes become with this column.
+ * (by field), which a mark of its own keeps from being one of many.
  */
 export type ColumnScan = {
   readonly records: RawRecords;
@@ -42,99 +23,77 @@ export type ColumnScan = {
 export const NUMERAL = -1;
 export const LONE = -2;
 
-const [ONE, TWO, ZERO, MINUS] = [49, 50, 48, 45];
-const [FIRST_SERIAL, LAST_SERIAL] = [36526, 54788];
+/** Where the fields of a column stand in the text; a field that is missing is an empty one. */
+function stretchesOf({ firsts, starts, ends }: RawRecords, rows: Int32Array, place: number) {
+  const [ownStarts, ownEnds] = [new Int32Array(rows.length), new Int32Array(rows.length)];
+  for (let row = 0; row < rows.length; row++) {
+    const record = rows[row] ?? 0;
+    const at = (firsts[record] ?? 0) + place;
+    if (at >= (firsts[record + 1] ?? 0)) continue;
+    ownStarts[row] = starts[at] ?? 0;
+    ownEnds[row] = ends[at] ?? 0;
+  }
+  return { starts: ownStarts, ends: ownEnds };
+}
 
-/** Scans a column. `place`: its place in the records; `numerals`: whether they are taken out; `hashes`: a hash a row, to be carried on. */
-export function columnScan(
+/** Takes out of a scan the cells that are not to be one of many: those with parts joined, trouble with quotes, or more in a workbook. */
+function setLone(
   records: RawRecords,
   rows: Int32Array,
   place: number,
+  places: Int32Array,
   numerals: boolean,
-  hashes: Int32Array | null,
-): ColumnScan {
-  const { text, firsts, apart, codes, stored } = records;
-  const { length } = rows;
-  const odd = apart.size > 0 || codes.size > 0 || stored !== null;
-  const [starts, ends, places] = [new Int32Array(length), new Int32Array(length), new Int32Array(length)];
-  const numbers = new Float64Array(numerals ? length : 0);
-  const ownApart = new Map<number, string>();
-  const texts = noTexts(text);
+  unit: string | null | undefined,
+) {
   const lone: number[] = [];
-  const votes = new Int32Array(6);
-  const unit = storedUnit(records, rows, place);
-  let [zeros, bare, padded, years, serials, fractions] = [0, 0, 0, 0, 0, 0];
-  for (let row = 0; row < length; row++) {
+  const apart = new Map<number, string>();
+  const { firsts, codes, stored } = records;
+  if (records.apart.size === 0 && codes.size === 0 && stored === null) return { lone, apart };
+  for (let row = 0; row < rows.length; row++) {
     const record = rows[row] ?? 0;
     const at = (firsts[record] ?? 0) + place;
-    const isThere = at < (firsts[record + 1] ?? 0);
-    const start = isThere ? (records.starts[at] ?? 0) : 0;
-    const end = isThere ? (records.ends[at] ?? 0) : 0;
-    starts[row] = start;
-    ends[row] = end;
-    let hash = stretchHash(text, start, end);
-    const cell = isThere ? stored?.get(at) : undefined;
-    const sort = cell === undefined ? "text" : storedSort(cell, numerals, unit);
-    if (odd && isThere && (apart.has(at) || codes.has(at) || sort === "lone")) {
-      const own = apart.get(at);
-      if (own !== undefined) {
-        ownApart.set(row, own);
-        hash = stretchHash(own, 0, own.length);
-      }
+    if (at >= (firsts[record + 1] ?? 0)) continue;
+    const own = records.apart.get(at);
+    if (own !== undefined) apart.set(row, own);
+    const cell = stored?.get(at);
+    if (own !== undefined || codes.has(at) || (cell && storedSort(cell, numerals, unit) === "lone"))
       places[row] = LONE - (lone.push(at) - 1);
-    } else {
-      const mayBe = stored === null ? numerals && end > start : sort === "numeral";
-      const found = mayBe ? plainNumeral(text, start, end, numbers, row) : 0;
-      if (cell?.as === "number" && sort === "numeral") {
-        places[row] = NUMERAL;
-        numbers[row] = cell.value;
-        votes[1] = (votes[1] ?? 0) + 1;
-        const decimals = found >> 3;
-        if (cell.value === 0) zeros++;
-        if (!Number.isInteger(cell.value)) fractions++;
-        if (found > 0 && cell.value >= 0 && decimals <= 3 && cell.value < 1000) bare++;
-        if ((found & 7) === 1 && cell.value >= 1000 && cell.value < 3000) years++;
-        if ((found & 7) === 1 && cell.value >= FIRST_SERIAL && cell.value <= LAST_SERIAL) serials++;
-      } else if (found === 0) places[row] = placeOf(texts, start, end, hash);
-      else {
-        places[row] = NUMERAL;
-        const first = text.charCodeAt(start);
-        const vote = found & 7;
-        votes[vote] = (votes[vote] ?? 0) + 1;
-        const [size, decimals] = [end - start, found >> 3];
-        if (first === ZERO && size === 1) zeros++;
-        if (vote === 1 && size > 1 && first === ZERO) padded++;
-        if (first !== MINUS && decimals <= 3 && size - (vote > 1 ? decimals + 1 : 0) <= 3) bare++;
-        if (vote === 1 && size === 4 && (first === ONE || first === TWO)) years++;
-        const value = numbers[row] ?? 0;
-        if (vote === 1 && size === 5 && value >= FIRST_SERIAL && value <= LAST_SERIAL) serials++;
-      }
-    }
-    if (hashes !== null) hashes[row] = Math.imul((hashes[row] ?? 0) ^ hash, 0x27d4eb2f) ^ (hash >>> 13);
   }
-  const [, none = 0, point = 0, comma = 0, waitingPoint = 0, waitingComma = 0] = votes;
-  const waiting = waitingPoint + waitingComma;
-  const all = none + point + comma + waiting;
-  return {
-    records,
-    raw: { text, starts, ends, apart: ownApart },
-    places,
-    texts,
-    lone,
-    numbers: all > 0 ? numbers : null,
-    numerals: {
-      all,
-      point,
-      comma,
-      waiting,
-      waitingPoint,
-      zeros,
-      bare,
-      padded,
-      years,
-      serials,
-      unit: unit ?? null,
-      fractions,
-    },
-  };
+  return { lone, apart };
+}
+
+/** Numbers of the rows that are plain numerals, which are marked in `places`; `found`: what is known of each. */
+function setNumerals(raw: RawCells, places: Int32Array, numbers: Float64Array, found: Uint8Array): void {
+  for (let row = 0; row < places.length; row++)
+    if (places[row] === 0) {
+      found[row] = plainNumeral(raw.text, raw.starts[row] ?? 0, raw.ends[row] ?? 0, numbers, row);
+      if (found[row] !== 0) places[row] = NUMERAL;
+    }
+}
+
+function setTexts(raw: RawCells, places: Int32Array, texts: TextPlaces): void {
+  for (let row = 0; row < places.length; row++)
+    if (places[row] === 0) {
+      const start = raw.starts[row] ?? 0;
+      const end = raw.ends[row] ?? 0;
+      places[row] = placeOf(texts, start, end, stretchHash(raw.text, start, end));
+    }
+}
+
+/** Scans a column. `place`: its place in the records; `numerals`: whether they are taken out. */
+export function columnScan(records: RawRecords, rows: Int32Array, place: number, numerals: boolean): ColumnScan {
+  const places = new Int32Array(rows.length);
+  const unit = storedUnit(records, rows, place);
+  const { lone, apart } = setLone(records, rows, place, places, numerals, unit);
+  const raw = { text: records.text, ...stretchesOf(records, rows, place), apart };
+  const numbers = new Float64Array(numerals ? rows.length : 0);
+  const found = new Uint8Array(numbers.length);
+  if (numerals && records.stored === null) setNumerals(raw, places, numbers, found);
+  const counts =
+    records.stored === null
+      ? numeralCounts(raw, numbers, found)
+      : storedNumerals(records, rows, place, numerals ? unit : undefined, places, numbers);
+  const texts = noTexts(records.text);
+  if (counts.all + lone.length < rows.length) setTexts(raw, places, texts);
+  return { records, raw, places, texts, lone, numbers: counts.all > 0 ? numbers : null, numerals: counts };
 }

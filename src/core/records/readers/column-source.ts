@@ -2,8 +2,9 @@
 import type { ReadOptions } from "../read-options.ts";
 import type { ColumnKind, Reading } from "../reading.ts";
 import type { StoredCell } from "../source/stored-cell.ts";
-import type { ColumnScan, NumeralCounts } from "./column-scan.ts";
+import type { ColumnScan } from "./column-scan.ts";
 import type { Field } from "./field.ts";
+import type { NumeralCounts } from "./numeral-counts.ts";
 import type { DraftOrCode } from "./quantity-draft.ts";
 import type { specialWords } from "./special-words.ts";
 

@@ -1,39 +1,51 @@
 // Numbers that people write for "missing": -99, -999, -9999, 999, 9999, where they stand far outside the rest.
-
 import type { Reading } from "../reading.ts";
 import { NUMERAL } from "./column-scan.ts";
 import type { ColumnSource } from "./column-source.ts";
 
 const SENTINELS = new Set([-99, -999, -9999, 999, 9999]);
-/** Below this a number needs no look at the set; most are. */
-const SMALLEST = 99;
+const isSentinel = (value: number) => (value >= 99 || value <= -99) && SENTINELS.has(value);
+
+/** What the other numbers come to. */
+type Rest = { readonly largest: number; readonly smallest: number };
+
+/** Largest size and smallest value of the plain numerals that are no sentinels; `rows` takes the rows of those that are. */
+function restOfNumerals({ scan, numerals }: ColumnSource, rows: number[]): Rest {
+  const { places, numbers } = scan;
+  let [largest, smallest] = [-1, Number.POSITIVE_INFINITY];
+  if (numerals.all === 0 || numbers === null) return { largest, smallest };
+  for (let row = 0; row < places.length; row++) {
+    if (places[row] !== NUMERAL) continue;
+    const value = numbers[row] ?? 0;
+    if (isSentinel(value)) rows.push(row);
+    else {
+      if (value > largest) largest = value;
+      else if (-value > largest) largest = -value;
+      if (value < smallest) smallest = value;
+    }
+  }
+  return { largest, smallest };
+}
 
 /**
  * The cells and rows whose number is likely a word for missing: over ten times the largest other value in size, or negative where all
  * others are positive. `rows`: rows of plain numerals; `cells`: places among the source's cells.
  */
 export function sentinels(source: ColumnSource, readings: readonly Reading[]): { rows: number[]; cells: number[] } {
-  const found: { value: number; row: number; cell: number }[] = [];
-  let largest = 0;
-  let others = 0;
-  let allPositive = true;
-  const look = (value: number, row: number, cell: number, exact: boolean) => {
-    if (exact && Math.abs(value) >= SMALLEST && SENTINELS.has(value)) found.push({ value, row, cell });
+  const [rows, cells]: [number[], number[]] = [[], []];
+  let { largest, smallest } = restOfNumerals(source, rows);
+  for (const [cell, { kind, value, uncertainty }] of readings.entries()) {
+    if (kind !== "quantity" || typeof value !== "number") continue;
+    if (uncertainty === undefined && isSentinel(value)) cells.push(cell);
     else {
-      others++;
       largest = Math.max(largest, Math.abs(value));
-      allPositive &&= value > 0;
+      smallest = Math.min(smallest, value);
     }
-  };
-  const { places, numbers } = source.scan;
-  if (source.numerals.all > 0 && numbers !== null)
-    for (let row = 0; row < places.length; row++) if (places[row] === NUMERAL) look(numbers[row] ?? 0, row, -1, true);
-  for (const [cell, { kind, value, uncertainty }] of readings.entries())
-    if (kind === "quantity" && typeof value === "number") look(value, -1, cell, uncertainty === undefined);
-  const far = found.filter(({ value }) => Math.abs(value) > 10 * largest || (value < 0 && allPositive));
-  if (others === 0) return { rows: [], cells: [] };
+  }
+  if (largest < 0) return { rows: [], cells: [] };
+  const isFar = (value: number) => Math.abs(value) > 10 * largest || (value < 0 && smallest > 0);
   return {
-    rows: far.filter(({ row }) => row >= 0).map(({ row }) => row),
-    cells: far.filter(({ cell }) => cell >= 0).map(({ cell }) => cell),
+    rows: rows.filter((row) => isFar(source.scan.numbers?.[row] ?? 0)),
+    cells: cells.filter((cell) => isFar(Number(readings[cell]?.value))),
   };
 }

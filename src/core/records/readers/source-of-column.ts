@@ -37,7 +37,8 @@ export function sourceOfColumn(scan: ColumnScan, head: ColumnHead, options: Read
     );
   };
   for (let place = 0; place < texts.size; place++) {
-    const [start, end] = [texts.starts[place] ?? 0, texts.ends[place] ?? 0];
+    const start = texts.starts[place] ?? 0;
+    const end = texts.ends[place] ?? 0;
     if (!names || !isPlainWord(texts.text, start, end))
       cellAt[place] = add(field(texts.text.slice(start, end)), texts.counts[place] ?? 0);
   }

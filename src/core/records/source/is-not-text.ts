@@ -14,8 +14,12 @@ const SIGNATURES: readonly (readonly number[])[] = [
 export const hasForeignSignature = (bytes: Uint8Array): boolean =>
   SIGNATURES.some((head) => head.every((byte, at) => bytes[at] === byte));
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is sought
+const CONTROL = /[\x00-\x08\x0b\x0c\x0e-\x1f\x7f]/;
+
 /** Whether over 10 % of the characters are control characters other than tab and newline. */
 export function isNotText(text: string): boolean {
+  if (!CONTROL.test(text)) return false;
   let control = 0;
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at);
