@@ -17,5 +17,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     license: true,
     manifest: "files.json",
+    // Modules of core do nothing when they are imported, so what the page does not use of them stays out of it.
+    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/]core[\\/]/, sideEffects: false }] } },
   },
 });
