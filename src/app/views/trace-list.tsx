@@ -1,5 +1,7 @@
 // The way back from a number: a list of links that open in place, down to the raw cell in the raw file.
+import { useContext } from "preact/hooks";
 import type { TraceCell, TraceStep } from "../../core/base/index.ts";
+import { RecordsLinks } from "./records-links.ts";
 import { ScrollBox } from "./scroll-box.tsx";
 
 const MOST = 60;
@@ -10,8 +12,19 @@ const common = (cells: readonly TraceCell[], of: "file" | "column"): string | nu
   return first !== undefined && cells.every((cell) => cell[of] === first[of]) ? first[of] : null;
 };
 
+/** What an edit did to a cell: its raw text in the file, or that the record is not in the file yet. */
+const Edited = ({ cell: { before } }: { readonly cell: TraceCell }) => {
+  if (before === undefined) return null;
+  return before === null ? (
+    <small>added by an edit</small>
+  ) : (
+    <small>edited; the file has {before === "" ? "nothing" : <bdi class="raw">{before}</bdi>}</small>
+  );
+};
+
 const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => {
   const [file, column] = [common(cells, "file"), common(cells, "column")];
+  const link = useContext(RecordsLinks);
   return (
     <ScrollBox label="Raw cells">
       <table>
@@ -32,7 +45,13 @@ const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => {
           {cells.slice(0, MOST).map((cell, key) => (
             <tr key={key}>
               {file === null && <td>{cell.file}</td>}
-              <td>{cell.row}</td>
+              <td>
+                {link === null ? (
+                  cell.row
+                ) : (
+                  <a href={link({ file: cell.file, table: 1, row: cell.row, col: cell.col })}>{cell.row}</a>
+                )}
+              </td>
               {column === null && (
                 <td>
                   <bdi>{cell.column}</bdi>
@@ -40,6 +59,7 @@ const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => {
               )}
               <td>
                 <bdi class="raw">{cell.raw}</bdi>
+                <Edited cell={cell} />
               </td>
               <td>{cell.reading}</td>
             </tr>

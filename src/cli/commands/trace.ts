@@ -1,4 +1,4 @@
-import { problems, type TraceStep } from "../../core/base/index.ts";
+import { problems, type TraceCell, type TraceStep } from "../../core/base/index.ts";
 import { nearestName } from "../../core/formula/index.ts";
 import type { EntryResult } from "../../notebook/engine/index.ts";
 import type { Command } from "../command.ts";
@@ -10,13 +10,16 @@ function shownValue(entry: EntryResult): unknown {
   return first ? { value: first.value, unit: first.unit } : null;
 }
 
+const editOf = ({ before }: TraceCell): string =>
+  before === undefined ? "" : before === null ? " (added by an edit)" : ` (edited; the file has "${before}")`;
+
 const stepText = (step: TraceStep): string =>
   [
     `${step.what}: ${step.says}`,
     ...(step.formula === undefined ? [] : [`  ${step.column ?? ""} = ${step.formula}`]),
     ...(step.cells ?? []).map(
       (cell) =>
-        `  ${cell.file} row ${cell.row} column ${cell.col} (${cell.column}): "${cell.raw}" read as ${cell.reading}`,
+        `  ${cell.file} row ${cell.row} column ${cell.col} (${cell.column}): "${cell.raw}" read as ${cell.reading}${editOf(cell)}`,
     ),
   ].join("\n");
 

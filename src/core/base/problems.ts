@@ -20,6 +20,7 @@ type Facts = {
   "not-a-table": { file: string };
   "empty-file": { file: string };
   "description-not-understood": { file: string; place: string; reason: string };
+  "edits-unplaced": { file: string; count: number };
   "front-matter": { reason: string };
   "unclosed-fence": { name: string };
   limit: { what: string; limit: string; found: string };
@@ -70,6 +71,8 @@ export const problems: { readonly [C in ProblemCode]: (facts: Facts[C]) => strin
   "empty-file": ({ file }) => `${file} is empty. Put a heading and at least one record in it.`,
   "description-not-understood": ({ file, place, reason }) =>
     `The description ${file} is not understood${place === "" ? "" : ` at ${place}`}: ${reason}. The table is read without it.`,
+  "edits-unplaced": ({ file, count }) =>
+    `${count === 1 ? "An edit of the records" : `${count} edits of the records`} in ${file} could not be applied and ${count === 1 ? "is" : "are"} kept aside. Open the table to see why.`,
   "front-matter": ({ reason }) => `The lines between the dashes at the top are not understood: ${reason}.`,
   "unclosed-fence": ({ name }) =>
     `The entry ${name} is never closed. Put three backquotes on a line of their own beneath it.`,

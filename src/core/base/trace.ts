@@ -10,6 +10,10 @@ export type TraceCell = {
   readonly raw: string;
   /** The reading in words, with its unit and uncertainty: "2.31 ± 0.02 mm". */
   readonly reading: string;
+  /** What reading says of the cell, in words, where it is not certain. */
+  readonly warning?: string;
+  /** Where an edit made this cell: the raw text in the file, null where the whole record was added. */
+  readonly before?: string | null;
 };
 
 /** One step on the way back from a number. */

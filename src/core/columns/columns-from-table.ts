@@ -1,7 +1,7 @@
 // From cells that were read to typed columns.
 import type { TraceCell } from "../base/index.ts";
 import type { Cells, RecordTable, TableDescription, TableEdits } from "../records/index.ts";
-import { NO_EDITS, rawAt, readingAt, readingInWords } from "../records/index.ts";
+import { NO_EDITS, rawAt, readingAt, readingInWords, readingWarnings } from "../records/index.ts";
 import type { Column } from "./column.ts";
 import { columnFromCells } from "./column-from-cells.ts";
 import { columnName, freeName } from "./column-name.ts";
@@ -82,6 +82,7 @@ export function columnsFromTable(
       column,
       raw: cell.raw,
       reading: readingInWords(cell),
+      ...(cell.code === undefined ? {} : { warning: readingWarnings.get(cell.code) ?? cell.code }),
       ...(before === undefined ? {} : { before }),
     };
   };

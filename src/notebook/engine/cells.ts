@@ -1,7 +1,7 @@
 // The names of all cells, each with the type of what it holds: the one place where an id is put together.
 import type { Finding, Picture } from "../../core/base/index.ts";
 import type { Column, ColumnTable } from "../../core/columns/index.ts";
-import type { ReadResult, TableDescription } from "../../core/records/index.ts";
+import type { ReadResult, TableDescription, TableEdits } from "../../core/records/index.ts";
 import type { RigInput } from "../../core/rig/index.ts";
 import type { Cell, CellAmount, Slice } from "./cell.ts";
 
@@ -9,6 +9,9 @@ import type { Cell, CellAmount, Slice } from "./cell.ts";
 export type FileReading = {
   readonly result: ReadResult | null;
   readonly description: TableDescription | null;
+  /** What the log of edits beside it did, by table; `unplaced`: how much of it could not be done. */
+  readonly edits: readonly TableEdits[];
+  readonly unplaced: number;
   /** The description beside it, where it is not understood. */
   readonly faulty: { readonly file: string; readonly place: string; readonly reason: string } | null;
 };

@@ -1,6 +1,12 @@
 // The engine over the files of a workspace: reads Markdown, YAML, record files, and joins them.
 import { joinTables } from "../../core/columns/index.ts";
-import { descriptionFromJson, descriptionWithUsual, readRecords } from "../../core/records/index.ts";
+import {
+  descriptionFromJson,
+  descriptionWithUsual,
+  editedRecords,
+  editLogFromBytes,
+  readRecords,
+} from "../../core/records/index.ts";
 import { notebookFromText } from "../language/index.ts";
 import { type EngineOptions, type NotebookEngine, notebookEngine } from "./notebook-engine.ts";
 
@@ -8,5 +14,5 @@ import { type EngineOptions, type NotebookEngine, notebookEngine } from "./noteb
 export const createNotebookEngine = (options: EngineOptions): NotebookEngine =>
   notebookEngine(options, {
     notebookFromText,
-    tables: { readRecords, descriptionFromJson, descriptionWithUsual, joinTables },
+    tables: { readRecords, editLogFromBytes, editedRecords, descriptionFromJson, descriptionWithUsual, joinTables },
   });

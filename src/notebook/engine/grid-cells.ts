@@ -8,7 +8,9 @@ export type GridCells = (table: ColumnTable, column: Column, count: number) => r
 
 function gridCell(table: ColumnTable, column: Column, row: number): GridCell {
   const cell = table.cellAt(column.name, row);
-  return cell ? { raw: cell.raw, reading: cell.reading } : { raw: "", reading: readingAt(column, row) };
+  if (!cell) return { raw: "", reading: readingAt(column, row) };
+  const { raw, reading, warning } = cell;
+  return { raw, reading, ...(warning === undefined ? {} : { warning }) };
 }
 
 /** A fresh store, owned by one engine. */

@@ -8,4 +8,4 @@ export { type EngineOptions, type NotebookEngine, notebookEngine } from "./noteb
 export { type GraphOptions, type ReactiveGraph, reactiveGraph, type Schedule } from "./reactive-graph.ts";
 export { resolvedPath } from "./resolved-path.ts";
 export { sameValue } from "./same-value.ts";
-export { descriptionPath } from "./source-plans.ts";
+export { descriptionPath, editsPath } from "./source-plans.ts";

@@ -1,4 +1,4 @@
-// The cells of a file: its bytes, its description beside it, and its reading. Shared by all entries that name the file.
+// The cells of a file: its bytes, its description and the log of its edits beside it, and its reading. Shared by all entries that name the file.
 import { type CellPlan, computed, needs } from "./cell.ts";
 import { cells, type FileReading } from "./cells.ts";
 import type { FileTools } from "./file-tools.ts";
@@ -6,6 +6,9 @@ import type { Surroundings } from "./surroundings.ts";
 
 /** "records/tops.csv" -> "records/tops.about.json". */
 export const descriptionPath = (path: string): string => path.replace(/\.[^./]*$/, "") + ".about.json";
+
+/** "records/tops.csv" -> "records/tops.csv.edits.jsonl". */
+export const editsPath = (path: string): string => `${path}.edits.jsonl`;
 
 const bytesPlan = (path: string, around: Surroundings): CellPlan => ({
   cell: cells.bytes(path),
@@ -16,41 +19,48 @@ const bytesPlan = (path: string, around: Surroundings): CellPlan => ({
   run: async () => computed(await around.readFile(path)),
 });
 
-/** Plans for one file: bytes of table and description, and the reading of both. */
+/** Plans for one file: bytes of table, description and edits, and the reading of all. */
 export function sourcePlans(path: string, around: Surroundings): readonly CellPlan[] {
-  const about = descriptionPath(path);
+  const parts = [path, descriptionPath(path), editsPath(path)];
   return [
-    bytesPlan(path, around),
-    bytesPlan(about, around),
+    ...parts.map((part) => bytesPlan(part, around)),
     {
       cell: cells.reading(path),
       says: path,
-      needs: [needs(cells.bytes(path)), needs(cells.bytes(about))],
+      needs: parts.map((part) => needs(cells.bytes(part))),
       key: "reading",
       base: 0,
       run: async (inputs) => {
-        const [bytes, described] = [inputs.get(cells.bytes(path)), inputs.get(cells.bytes(about))];
-        return computed(
-          await fileReading(around.tools, path, bytes.ok ? bytes.value : null, described.ok ? described.value : null),
-        );
+        const [bytes, described, edits] = parts.map((part) => {
+          const read = inputs.get(cells.bytes(part));
+          return read.ok ? read.value : null;
+        });
+        return computed(await fileReading(around.tools, path, { bytes, described, edits }));
       },
     },
   ];
 }
 
-/** A file read by its description; a description that is not understood is said, and the file is read without it. */
+type Bytes = Uint8Array | null | undefined;
+type FileParts = { readonly bytes: Bytes; readonly described: Bytes; readonly edits: Bytes };
+const UNREAD: FileReading = { result: null, description: null, edits: [], unplaced: 0, faulty: null };
+
+/** A file read by its description, with its edits; a description that is not understood is said, and the file is read without it. */
 async function fileReading(
   tools: FileTools["tables"],
   path: string,
-  bytes: Uint8Array | null,
-  described: Uint8Array | null,
+  { bytes, described, edits }: FileParts,
 ): Promise<FileReading> {
-  if (bytes === null || tools === null) return { result: null, description: null, faulty: null };
-  const about = described === null ? null : tools.descriptionFromJson(new TextDecoder().decode(described));
+  if (!bytes || tools === null) return UNREAD;
+  const about = described ? tools.descriptionFromJson(new TextDecoder().decode(described)) : null;
   const said = about?.ok ? about.value : null;
-  const result = await tools.readRecords(bytes, path, said?.read);
+  const read = edits
+    ? await tools.editedRecords(bytes, path, said?.read ?? {}, tools.editLogFromBytes(edits))
+    : { result: await tools.readRecords(bytes, path, said?.read), tables: [], problems: [] };
+  const { result, tables, problems } = read;
   const description = tools.descriptionWithUsual(result.tables, said);
-  if (!about || about.ok) return { result, description, faulty: null };
+  const reading = { result, description, edits: tables, unplaced: problems.length, faulty: null };
+  if (!about || about.ok) return reading;
   const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
-  return { result, description, faulty: { file: descriptionPath(path), place, reason } };
+  return { ...reading, faulty: { file: descriptionPath(path), place, reason } };
 }

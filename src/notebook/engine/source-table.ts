@@ -22,7 +22,7 @@ export function sourceTable(line: SourceLine, name: string, inputs: Inputs): Com
   });
   if (!reading.ok) return failed(at("waits-for", { name: line.file }));
   if (reading.value.result === null) return failed(at("missing-file", { file: line.file }));
-  const { result, description, faulty } = reading.value;
+  const { result, description, edits, unplaced, faulty } = reading.value;
   if (result.tables.length === 0) {
     const code = result.warnings.some((warning) => warning.code === "empty-file") ? "empty-file" : "not-a-table";
     return failed(at(code, { file: line.file }));
@@ -33,8 +33,9 @@ export function sourceTable(line: SourceLine, name: string, inputs: Inputs): Com
       : result.tables.filter((each) => each.name === line.sheet || each.name.startsWith(`${line.sheet} `));
   const table = ofSheet[(line.table ?? 1) - 1];
   if (!table) return failed(at("unknown-table", { name: line.sheet ?? `table ${line.table ?? 1} of ${line.file}` }));
-  return computed(
-    columnsFromTable(table, line.file, name, description ?? undefined),
-    faulty ? [at("description-not-understood", faulty)] : [],
-  );
+  const remarks: LocalProblem[] = [];
+  if (faulty) remarks.push(at("description-not-understood", faulty));
+  if (unplaced > 0) remarks.push(at("edits-unplaced", { file: line.file, count: unplaced }));
+  const edited = edits[result.tables.indexOf(table)];
+  return computed(columnsFromTable(table, line.file, name, description ?? undefined, edited), remarks);
 }

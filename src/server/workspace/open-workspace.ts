@@ -3,15 +3,15 @@ import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import type { Drawing, Picture } from "../../core/base/index.ts";
 import { limits } from "../../core/base/index.ts";
+import { editsPath } from "../../notebook/engine/index.ts";
 import { notebookFromText } from "../../notebook/language/index.ts";
 import { pageData } from "../../notebook/share/index.ts";
 import { digest } from "./digest.ts";
 import { fileEndings } from "./file-endings.ts";
 import { folderLock } from "./folder-lock.ts";
-import { removeLeftovers } from "./leftovers.ts";
 import { notebookDesk } from "./notebook-desk.ts";
-import { logPath } from "./opened-records.ts";
 import { recordsDesk } from "./records-desk.ts";
+import { removeLeftovers } from "./remove-leftovers.ts";
 import { openInside, safePath } from "./safe-path.ts";
 import type { SaveOutcome } from "./save-file.ts";
 import { saveFile } from "./save-file.ts";
@@ -32,7 +32,7 @@ export type WorkspaceOptions = {
 };
 
 /** Ending of the logs of edits: read to compute with, and never served. */
-const LOG_ENDING = logPath("");
+const LOG_ENDING = editsPath("");
 
 /** The record files of a folder and of its folder of records, by name. */
 async function tableFiles(folder: string): Promise<readonly string[]> {
@@ -51,7 +51,7 @@ export function openWorkspace(folder: string, options: WorkspaceOptions): Worksp
   const read = (name: string) => readWithin(safePath(name, fileEndings.readable));
   /** Bytes of a file to compute with: logs of edits too. */
   const readAll = (name: string) =>
-    readWithin(safePath(name, name.endsWith(LOG_ENDING) ? fileEndings.tables.map(logPath) : fileEndings.readable));
+    readWithin(safePath(name, name.endsWith(LOG_ENDING) ? fileEndings.tables.map(editsPath) : fileEndings.readable));
 
   async function readWithin(path: string | null): Promise<Uint8Array | null> {
     const handle = path === null ? null : await openInside(folder, path);

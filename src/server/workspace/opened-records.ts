@@ -8,7 +8,7 @@ import {
   editLogFromBytes,
   type ReadOptions,
 } from "../../core/records/index.ts";
-import { descriptionPath } from "../../notebook/engine/index.ts";
+import { descriptionPath, editsPath } from "../../notebook/engine/index.ts";
 
 /** `digest`: of the file and the whole lines of its log; what an edit names as its base. */
 export type OpenedRecords = {
@@ -20,9 +20,6 @@ export type OpenedRecords = {
   readonly digest: string;
   readonly state: EditedRecords;
 };
-
-/** The log beside a record file. */
-export const logPath = (file: string): string => `${file}.edits.jsonl`;
 
 const KEPT_OPEN = 4;
 const NOTHING = new Uint8Array();
@@ -59,7 +56,7 @@ export function recordsShelf(read: (name: string) => Promise<Uint8Array | null>)
   return {
     keep,
     open: async (file) => {
-      const [bytes, log, about] = await Promise.all([read(file), read(logPath(file)), read(descriptionPath(file))]);
+      const [bytes, log, about] = await Promise.all([read(file), read(editsPath(file)), read(descriptionPath(file))]);
       if (bytes === null) return null;
       const last = kept.get(file);
       const [logBytes, options] = [log ?? NOTHING, optionsFrom(about)];

@@ -11,10 +11,11 @@ import {
   type RecordsProblem,
   writingStep,
 } from "../../core/records/index.ts";
+import { editsPath } from "../../notebook/engine/index.ts";
 import { appendToLog, type LogFiles } from "./append-to-log.ts";
 import { digest } from "./digest.ts";
-import { keptName } from "./leftovers.ts";
-import { logPath, type OpenedRecords, withLog } from "./opened-records.ts";
+import { type OpenedRecords, withLog } from "./opened-records.ts";
+import { keptName } from "./remove-leftovers.ts";
 import { flushFolder, type SavingFiles, saveFile, writeWhole } from "./save-file.ts";
 
 /** The file as it is afterwards, or why nothing was done; a disk that fails is thrown. */
@@ -54,7 +55,7 @@ export function recordsWriter(folder: string, now: () => Date, disk: LogFiles & 
   async function appended(before: OpenedRecords, after: OpenedRecords): Promise<OpenedRecords> {
     const { whole } = before.log;
     const end = { known: before.logBytes, whole, day: day() };
-    await appendToLog(pathOf(logPath(before.file)), after.logBytes.subarray(whole), end, disk);
+    await appendToLog(pathOf(editsPath(before.file)), after.logBytes.subarray(whole), end, disk);
     return after;
   }
 

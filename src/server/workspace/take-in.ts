@@ -4,7 +4,7 @@ import * as files from "node:fs/promises";
 import { basename, dirname, join, sep } from "node:path";
 import { pid } from "node:process";
 import { digest } from "./digest.ts";
-import { keptName } from "./leftovers.ts";
+import { keptName } from "./remove-leftovers.ts";
 import { flushFolder, type SavingFiles, writeWhole } from "./save-file.ts";
 
 /** The operations of taking in, as an argument, so that tests make each one fail. */

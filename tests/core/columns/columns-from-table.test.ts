@@ -68,6 +68,7 @@ it("a number traces to its raw cell", () =>
     column: "final_thickness",
     raw: "0.1",
     reading: "0.1 in",
+    warning: expect.stringContaining("another unit"),
   }));
 it("a piece that the maker leaves out is left out with the maker's reason", () => {
   const said = withRoles(table, {

@@ -1,4 +1,5 @@
 // A file of delimited text as an edit sees it: its records where they stand, and how to write one more in the file's own manner.
+import { cellGuard } from "../exports/cell-guard.ts";
 import type { ReadOptions } from "../read-options.ts";
 import { delimiterVote } from "../source/delimiter-vote.ts";
 import { hasForeignSignature } from "../source/is-not-text.ts";
@@ -12,16 +13,18 @@ export type DelimitedSource = {
   readonly encoding: string;
   /** Bytes of the byte-order mark. */
   readonly skipped: number;
-  readonly delimiter: string;
+  /** Null in a file of one column. */
+  readonly delimiter: string | null;
   readonly spans: RecordSpans;
   /** Number of the first record of the spans: 2 beneath a line `sep=X`. */
   readonly first: number;
   /** Whether the empty fields outside the outer pipes don't count. */
   readonly outerPipes: boolean;
+  /** Whether what a spreadsheet would run is guarded in the file, and bare when read. */
+  readonly guarded: boolean;
 };
 
 const SEPARATOR_LINE = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i;
-const NO_DELIMITER = "\ue000";
 
 /** The source of a file, null where it is no delimited text. The file is split as reading splits it. */
 export function delimitedSource(bytes: Uint8Array, options: ReadOptions): DelimitedSource | null {
@@ -30,11 +33,20 @@ export function delimitedSource(bytes: Uint8Array, options: ReadOptions): Delimi
   const line = SEPARATOR_LINE.exec(text.slice(0, 8));
   const from = line ? line[0].length : 0;
   const given = options.delimiter !== undefined && options.delimiter.length === 1 ? options.delimiter : null;
-  const delimiter = given ?? line?.[1] ?? delimiterVote(text.slice(from)) ?? NO_DELIMITER;
+  const delimiter = given ?? line?.[1] ?? delimiterVote(text, from);
   const spans = recordSpans(text, delimiter, from);
   const mark = encoding === "utf-8" ? [0xef, 0xbb, 0xbf] : encoding === "utf-16le" ? [0xff, 0xfe] : [0xfe, 0xff];
   const skipped = encoding !== "windows-1252" && mark.every((byte, at) => bytes[at] === byte) ? mark.length : 0;
-  return { bytes, encoding, skipped, delimiter, spans, first: line ? 2 : 1, outerPipes: hasOuterPipes(spans) };
+  return {
+    bytes,
+    encoding,
+    skipped,
+    delimiter,
+    spans,
+    first: line ? 2 : 1,
+    outerPipes: hasOuterPipes(spans),
+    guarded: options.guarded === true,
+  };
 }
 
 function hasOuterPipes(spans: RecordSpans): boolean {
@@ -64,8 +76,13 @@ export function lineEndOf({ spans, first }: DelimitedSource, record: number): st
   return own || spans.text.slice(spans.ends[0], spans.starts[1] ?? spans.ends[0]) || "\n";
 }
 
+/** What a field of the file says, as it is read. */
+export const readField = ({ guarded }: DelimitedSource, { raw }: FieldSpan): string =>
+  guarded ? cellGuard.off(raw) : raw;
+
 /** A field as it is written: in quotes where it was, or where it would be read otherwise without. */
-export function writtenField(raw: string, delimiter: string, quoted: boolean): string {
-  const needs = quoted || raw.includes(delimiter) || /["\r\n]/.test(raw);
-  return needs ? `"${raw.replaceAll('"', '""')}"` : raw;
+export function writtenField({ delimiter, guarded }: DelimitedSource, raw: string, quoted: boolean): string {
+  const text = guarded ? cellGuard.on(raw) : raw;
+  const needs = quoted || (delimiter !== null && text.includes(delimiter)) || /["\r\n]/.test(text);
+  return needs ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -12,9 +12,9 @@ function cellSplices(
   record: number,
   changes: ReadonlyMap<number, { readonly after: string }>,
 ): Splice[] {
-  const { delimiter } = source;
+  const delimiter = source.delimiter ?? "";
   const fields = recordFields(source, record);
-  const written = (place: number, quoted: boolean) => writtenField(changes.get(place)?.after ?? "", delimiter, quoted);
+  const written = (place: number, quoted: boolean) => writtenField(source, changes.get(place)?.after ?? "", quoted);
   const splices: Splice[] = [];
   for (const [place, { start, end, quoted }] of fields.entries())
     if (changes.has(place))
@@ -27,8 +27,9 @@ function cellSplices(
 }
 
 function addedSplice(source: DelimitedSource, { after, fields }: AddedRecord): Splice {
-  const { delimiter, outerPipes, spans, first } = source;
-  const body = fields.map((raw) => writtenField(raw, delimiter, false)).join(delimiter);
+  const { outerPipes, spans, first } = source;
+  const delimiter = source.delimiter ?? "";
+  const body = fields.map((raw) => writtenField(source, raw, false)).join(delimiter);
   const at = spans.ends[after - first] ?? spans.text.length;
   const text = lineEndOf(source, after) + (outerPipes ? `${delimiter}${body}${delimiter}` : body);
   return { start: at, end: at, text };

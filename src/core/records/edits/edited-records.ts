@@ -2,7 +2,7 @@
 import type { ReadOptions } from "../read-options.ts";
 import { readRecords } from "../read-records.ts";
 import type { ReadResult } from "../read-result.ts";
-import { type DelimitedSource, delimitedSource, recordFields } from "./delimited-source.ts";
+import { type DelimitedSource, delimitedSource, readField, recordFields } from "./delimited-source.ts";
 import type { EditLog } from "./edit-log-from-bytes.ts";
 import { fileMark } from "./edit-log-line.ts";
 import { editedBytes } from "./edited-bytes.ts";
@@ -109,11 +109,10 @@ export async function editedRecords(
       problems: [...log.problems, ...(placed?.problems ?? [])],
     };
   }
-  const placed = placedEdits(
-    standing,
-    delimitedFinder(source),
-    (record, place) => recordFields(source, record)[place]?.raw ?? "",
-  );
+  const placed = placedEdits(standing, delimitedFinder(source), (record, place) => {
+    const field = recordFields(source, record)[place];
+    return field ? readField(source, field) : "";
+  });
   const edited = editedBytes(source, placed);
   const result = await readRecords(edited, file, options);
   const origin = recordOrigin(placed.added);

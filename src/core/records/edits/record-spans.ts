@@ -1,4 +1,7 @@
 // Where records and fields stand in a text, by the same rules as `splitRecords`: what an edit replaces must be what reading reads.
+import { closingQuote, lastOddRun } from "../source/quote-runs.ts";
+
+const SPACE = 32;
 const QUOTE = 34;
 const LF = 10;
 const CR = 13;
@@ -6,7 +9,8 @@ const CR = 13;
 /** Records by number from 0: where each begins and where its content ends, before its line end. */
 export type RecordSpans = {
   readonly text: string;
-  readonly delimiter: string;
+  /** Null in a file of one column. */
+  readonly delimiter: string | null;
   readonly starts: readonly number[];
   readonly ends: readonly number[];
   /** Where the last run of quotes of odd length begins: what opens at or after it stays open. */
@@ -15,39 +19,12 @@ export type RecordSpans = {
 /** A field from `start` to `end`, spaces and quotes included; `raw`: what it says. `quoted`: where its opening quote stands, -1 if it has none. */
 export type FieldSpan = { readonly start: number; readonly end: number; readonly quoted: number; readonly raw: string };
 
-function runLength(text: string, start: number): number {
-  let end = start;
-  while (text.charCodeAt(end) === QUOTE) end++;
-  return end - start;
-}
-
-function lastOddRun(text: string, from: number): number {
-  let last = -1;
-  for (let at = text.indexOf('"', from); at >= 0; ) {
-    const run = runLength(text, at);
-    if (run % 2 === 1) last = at;
-    at = text.indexOf('"', at + run);
-  }
-  return last;
-}
-
-/** The quote that closes the field opened at `open`, or -1. */
-function closingQuote(text: string, open: number, lastOdd: number): number {
-  const first = runLength(text, open);
-  if (first % 2 === 0) return open + first - 1;
-  if (lastOdd <= open) return -1;
-  for (let at = text.indexOf('"', open + first); at >= 0; ) {
-    const run = runLength(text, at);
-    if (run % 2 === 1) return at + run - 1;
-    at = text.indexOf('"', at + run);
-  }
-  return -1;
-}
+const markOf = (delimiter: string | null): number => delimiter?.charCodeAt(0) ?? -1;
 
 /** The field that begins at `start`. */
 function fieldFrom(text: string, start: number, mark: number, lastOdd: number): FieldSpan {
   let quote = start;
-  while (text.charCodeAt(quote) === 32) quote++;
+  if (mark !== SPACE) while (text.charCodeAt(quote) === SPACE) quote++;
   const close = text.charCodeAt(quote) === QUOTE ? closingQuote(text, quote, lastOdd) : -1;
   const from = close < 0 ? start : close + 1;
   let end = from;
@@ -59,7 +36,7 @@ function fieldFrom(text: string, start: number, mark: number, lastOdd: number): 
 
 /** The fields of a record, by its number from 0. */
 export function fieldSpans({ text, delimiter, starts, lastOdd }: RecordSpans, record: number): readonly FieldSpan[] {
-  const mark = delimiter.charCodeAt(0);
+  const mark = markOf(delimiter);
   const fields: FieldSpan[] = [];
   for (let at = starts[record] ?? text.length; ; ) {
     const field = fieldFrom(text, at, mark, lastOdd);
@@ -70,9 +47,9 @@ export function fieldSpans({ text, delimiter, starts, lastOdd }: RecordSpans, re
 }
 
 /** The records of a text from `from` on. */
-export function recordSpans(text: string, delimiter: string, from: number): RecordSpans {
-  const mark = delimiter.charCodeAt(0);
-  const lastOdd = lastOddRun(text, from);
+export function recordSpans(text: string, delimiter: string | null, from: number): RecordSpans {
+  const mark = markOf(delimiter);
+  const lastOdd = lastOddRun(text);
   const [starts, ends]: [number[], number[]] = [[], []];
   for (let at = from; at < text.length; ) {
     starts.push(at);
