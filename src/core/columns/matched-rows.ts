@@ -8,22 +8,34 @@ export type MatchedRows = { readonly lefts: Int32Array; readonly rights: Int32Ar
  * Row numbers of the pairs, in the left table's order, then the right's; right is -1 where nothing matches. A row without a key matches nothing.
  */
 export function matchedRows({ left, right }: JoinKeys): MatchedRows {
-  const rightRows = Int32Array.from(right.keys()).filter((row) => (right[row] ?? -1) >= 0);
+  const rightRows = Int32Array.from(right.keys()).filter((row) => (right[row] as number) >= 0);
   const leftTable = arqueroTable({
     // A row without a key has a key of its own that no other has.
     key: left.map((place, row) => (place < 0 ? -1 - row : place)),
     left: Int32Array.from(left.keys()),
   });
-  const rightTable = arqueroTable({ key: rightRows.map((row) => right[row] ?? -1), right: rightRows });
+  const rightTable = arqueroTable({ key: rightRows.map((row) => right[row] as number), right: rightRows });
   const pairs = leftTable.join_left(rightTable, "key") as unknown as {
     array: (name: string) => ArrayLike<number | undefined>;
   };
-  const [lefts, rights] = [pairs.array("left"), pairs.array("right")];
-  const width = right.length + 1;
-  // One number a pair, so that sorting needs no comparison of our own.
-  const places = Float64Array.from(lefts, (row, pair) => (row ?? 0) * width + (rights[pair] ?? -1) + 1).sort();
-  return {
-    lefts: Int32Array.from(places, (place) => Math.floor(place / width)),
-    rights: Int32Array.from(places, (place) => (place % width) - 1),
-  };
+  return inOrder(pairs.array("left"), pairs.array("right"), right.length + 1);
+}
+
+/** Pairs by left row, then right row. width: more than any right row; one number a pair, so that sorting needs no comparison of our own. */
+function inOrder(
+  left: ArrayLike<number | undefined>,
+  right: ArrayLike<number | undefined>,
+  width: number,
+): MatchedRows {
+  const places = new Float64Array(left.length);
+  for (let pair = 0; pair < places.length; pair++) places[pair] = (left[pair] ?? 0) * width + (right[pair] ?? -1) + 1;
+  places.sort();
+  const [lefts, rights] = [new Int32Array(places.length), new Int32Array(places.length)];
+  for (let pair = 0; pair < places.length; pair++) {
+    const place = places[pair] as number;
+    const row = Math.floor(place / width);
+    lefts[pair] = row;
+    rights[pair] = place - row * width - 1;
+  }
+  return { lefts, rights };
 }
