@@ -8,8 +8,16 @@ export type Given = {
   readonly files: readonly string[];
 };
 
-/** What a command comes to: the exit code, JSON for programs, text for people. 0 well, 1 the content has a problem. */
-export type CommandAnswer = { readonly code: 0 | 1; readonly json: unknown; readonly text: string };
+/**
+ * What a command comes to: the exit code, JSON for programs, text for people. 0 well, 1 the content has a problem. `pieces`: the JSON text
+ * a piece at a time, in place of `json`, where one text of it could be too large.
+ */
+export type CommandAnswer = {
+  readonly code: 0 | 1;
+  readonly json: unknown;
+  readonly text: string;
+  readonly pieces?: () => Iterable<string>;
+};
 
 export type Command = {
   readonly name: string;

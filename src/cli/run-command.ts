@@ -5,7 +5,13 @@ import { commands } from "./commands.ts";
 import { escaped } from "./escaped.ts";
 import type { Surface } from "./surface.ts";
 
-export type Printed = { readonly code: 0 | 1 | 2; readonly stdout: string; readonly stderr: string };
+/** `pieces`: what `stdout` is, a piece at a time. */
+export type Printed = {
+  readonly code: 0 | 1 | 2;
+  readonly stdout: string;
+  readonly stderr: string;
+  readonly pieces?: () => Iterable<string>;
+};
 
 const help = (): string =>
   [
@@ -34,7 +40,23 @@ function understood(command: Command, args: readonly string[]): Given & { readon
   return { values: values as Given["values"], files: positionals, json: values["json"] === true };
 }
 
+function printedPieces(code: 0 | 1, given: () => Iterable<string>): Printed {
+  function* pieces() {
+    for (const piece of given()) yield escaped(piece);
+    yield "\n";
+  }
+  return {
+    code,
+    get stdout() {
+      return [...pieces()].join("");
+    },
+    stderr: "",
+    pieces,
+  };
+}
+
 function printed(answer: CommandAnswer, json: boolean): Printed {
+  if (json && answer.pieces) return printedPieces(answer.code, answer.pieces);
   if (answer.json === undefined)
     return { code: answer.code, stdout: answer.text === "" ? "" : `${escaped(answer.text)}\n`, stderr: "" };
   if (json) return { code: answer.code, stdout: `${escaped(JSON.stringify(answer.json, null, 2))}\n`, stderr: "" };

@@ -37,10 +37,15 @@ const inWords = (read: ReadResult): string =>
     ...(read.problems === undefined ? [] : [problemLines(read.problems)]),
   ].join("\n");
 
-const inJson = ({ problems: found, ...read }: ReadResult): unknown => ({
-  ...(JSON.parse([...printedReadResult(read)].join("")) as object),
-  ...(found ? { problems: found } : {}),
-});
+/** One result as it is, several as a list. */
+function* inJson(results: readonly ReadResult[]): Iterable<string> {
+  if (results.length > 1) yield "[";
+  for (const [at, { problems: found, ...read }] of results.entries()) {
+    if (at > 0) yield ",\n";
+    yield* printedReadResult(read, found ? { problems: found } : {});
+  }
+  if (results.length > 1) yield "]";
+}
 
 const isRefused = (read: ReadResult): boolean =>
   read.problems !== undefined ||
@@ -84,7 +89,8 @@ export const read: Command = {
     }
     return {
       code: results.some(isRefused) ? 1 : 0,
-      json: results.length === 1 ? inJson(results[0] as ReadResult) : results.map(inJson),
+      json: null,
+      pieces: () => inJson(results),
       text: results.map(inWords).join("\n"),
     };
   },

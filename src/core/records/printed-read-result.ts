@@ -11,16 +11,29 @@ function* printedTable({ name, columns, rowCount }: RecordTable): Iterable<strin
   yield "]}";
 }
 
-/** A result of reading as JSON of its published shape, a piece at a time: a large table is never in memory as one text. */
-export function printedReadResult(result: ReadResult): Iterable<string> {
-  return pieces(result);
+const AT_A_TIME = 1000;
+
+function* printedList(name: string, list: readonly unknown[]): Iterable<string> {
+  yield `${JSON.stringify(name)}:[`;
+  for (let at = 0; at < list.length; at += AT_A_TIME)
+    yield `${at === 0 ? "" : ","}${JSON.stringify(list.slice(at, at + AT_A_TIME)).slice(1, -1)}`;
+  yield "]";
 }
 
-function* pieces({ file, options, tables, setAside, warnings }: ReadResult): Iterable<string> {
+/** A result of reading as JSON of its published shape, a piece at a time: a large table is never in memory as one text. `more`: members after it. */
+export function* printedReadResult(
+  { file, options, tables, setAside, warnings }: ReadResult,
+  more: Readonly<Record<string, unknown>> = {},
+): Iterable<string> {
   yield `{${pairs({ file, ...(options ? { options } : {}) })},"tables":[`;
   for (const [at, table] of tables.entries()) {
     if (at > 0) yield ",\n";
     yield* printedTable(table);
   }
-  yield `],\n${pairs({ setAside, warnings })}}`;
+  yield "],\n";
+  yield* printedList("setAside", setAside);
+  yield ",\n";
+  yield* printedList("warnings", warnings);
+  for (const [name, value] of Object.entries(more)) yield `,\n${pairs({ [name]: value })}`;
+  yield "}";
 }
