@@ -1,24 +1,29 @@
-// Opens a file of records as a notebook beside it would: by the description beside it.
+// Opens a file of records as a notebook beside it would: by its description, with its edits.
 import { basename } from "node:path";
 import { limits, problems } from "../core/base/index.ts";
 import { type ColumnTable, columnName, columnsFromTable } from "../core/columns/index.ts";
 import {
   descriptionFromJson,
   descriptionWithUsual,
+  editedRecords,
+  editLogFromBytes,
+  NO_EDITS,
   type RecordTable,
   readRecords,
   type TableDescription,
+  type TableEdits,
 } from "../core/records/index.ts";
-import { descriptionPath } from "../notebook/engine/index.ts";
+import { descriptionPath, editsPath } from "../notebook/engine/index.ts";
 import type { CommandAnswer } from "./command.ts";
 import { missingFile, problemAnswer } from "./open-notebook.ts";
 import type { Surface } from "./surface.ts";
 
-/** `columns`: the table typed; `said`: the maker's own description. */
+/** `edits`: what was done to its rows; `columns`: the table typed; `said`: the maker's own description. */
 export type OpenedRecords =
   | {
       readonly ok: true;
       readonly table: RecordTable;
+      readonly edits: TableEdits;
       readonly columns: () => ColumnTable;
       readonly said: TableDescription | null;
     }
@@ -50,7 +55,12 @@ export async function openRecords(
   const described = await describedBeside(file, surface);
   if ("answer" in described) return { ok: false, answer: described.answer };
   const { said } = described;
-  const { tables, warnings } = await readRecords(bytes, file, said?.read);
+  const log = await surface.read(editsPath(file));
+  const { result, ...edited } = log
+    ? await editedRecords(bytes, file, said?.read ?? {}, editLogFromBytes(log))
+    : { result: await readRecords(bytes, file, said?.read), tables: [], problems: [] };
+  if (edited.problems.length > 0) return { ok: false, answer: problemAnswer(edited.problems) };
+  const { tables, warnings } = result;
   if (tables.length === 0) {
     const code = warnings.some((warning) => warning.code === "empty-file") ? "empty-file" : "not-a-table";
     return { ok: false, answer: problemAnswer([{ code, sentence: problems[code]({ file }), file }]) };
@@ -62,6 +72,7 @@ export async function openRecords(
     return { ok: false, answer: problemAnswer([{ code: "unknown-table", sentence, file }]) };
   }
   const name = columnName(basename(file).replace(/\.[^.]*$/, ""));
-  const columns = () => columnsFromTable(table, file, name, descriptionWithUsual([table], said) ?? undefined);
-  return { ok: true, table, said, columns };
+  const edits = edited.tables[tables.indexOf(table)] ?? NO_EDITS;
+  const columns = () => columnsFromTable(table, file, name, descriptionWithUsual([table], said) ?? undefined, edits);
+  return { ok: true, table, edits, said, columns };
 }

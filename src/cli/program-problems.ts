@@ -11,7 +11,7 @@ export const programProblems = {
   "folder-not-made": ({ folder, reason }: { readonly folder: string; readonly reason: string }) =>
     `${folder} was not made for sure (${reason}): it is there whole, or not at all. Look, or choose another place.`,
   "file-exists": ({ file }: { readonly file: string }) =>
-    `${file} is there already and was left as it is. Name another file with -o, or say --replace.`,
+    `${file} is there already and was left as it is. Name another file with -o; --replace is for an earlier export.`,
   "not-json": ({ line }: { readonly line: number }) =>
     `Line ${line} is not one JSON object with id, method and inputs.`,
 } as const;

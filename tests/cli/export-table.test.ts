@@ -2,6 +2,7 @@ import { tableFromIPC } from "@uwdata/flechette";
 import { parquetReadObjects } from "hyparquet";
 import { expect, it } from "vitest";
 import { runCommand } from "../../src/cli/run-command.ts";
+import { editedWell, openedSession } from "../support/edit-session.ts";
 import { type SmallSurface, smallSurface } from "./small-surface.ts";
 
 const tops = 'Piece,Mass (g),Thickness,Note\nA,"1,234",3/32 in,=cmd\nB,"1,300",7/64 in,\'plain\n';
@@ -92,9 +93,26 @@ it("writes over nothing unasked", async () => {
     expect(value?.problems).toEqual([{ code: "file-exists", file: there, sentence: expect.stringContaining(there) }]);
     expect(surface.written.size).toBe(0);
   }
-  const surface = smallSurface({ ...files, "two.about.json": "{}" });
-  expect((await exported(["two.csv", "--as", "csv", "-o", "two.csv", "--replace"], surface)).code).toBe(0);
-  expect(surface.written.size).toBe(2);
+});
+
+it("replaces an earlier export where it may, and nothing else", async () => {
+  const surface = smallSurface({ ...files, "mine.json": "{}", "mine.parquet": "mine" });
+  for (const as of ["csv", "json", "arrow", "parquet"]) {
+    const args = ["two.csv", "--as", as, "-o", `out.${as}`];
+    expect((await exported(args, surface)).code).toBe(0);
+    expect((await exported(args, surface)).value?.problems).toEqual([expect.objectContaining({ code: "file-exists" })]);
+    expect((await exported([...args, "--replace"], surface)).code).toBe(0);
+  }
+  const before = surface.written.size + surface.bytes.size;
+  for (const [file, as] of [
+    ["two.csv", "csv"],
+    ["records/tops.csv", "csv"],
+    ["shop.md", "json"],
+    ["mine.json", "json"],
+    ["mine.parquet", "parquet"],
+  ] as const)
+    expect((await exported(["records/tops.csv", "--as", as, "-o", file, "--replace"], surface)).code).toBe(1);
+  expect(surface.written.size + surface.bytes.size).toBe(before);
 });
 
 it.each([
@@ -123,6 +141,25 @@ it.each([
   [["records/tops.csv", "--as", "csv", "--table", "0"]],
   [["--as", "csv"]],
 ])("does not understand %j", async (args) => expect((await exported(args)).code).toBe(2));
+
+it("exports the records as their edits make them, and says which were set aside", async () => {
+  const text = "a,b\nx,2\ny,3\n";
+  const { log } = await editedWell(
+    await openedSession(new TextEncoder().encode(text)),
+    { what: "cell", table: 1, row: 1, col: 2, before: "2", after: "=2" },
+    { what: "set-aside", table: 1, row: 2, reason: "split" },
+  );
+  const edited = { "t.csv": text, "t.csv.edits.jsonl": log };
+  const { surface } = await exported(["t.csv", "--as", "csv", "-o", "u.csv"], smallSurface(edited));
+  expect(surface.written.get("u.csv")).toBe("a,b,set aside\r\nx,'=2,\r\ny,3,split\r\n");
+  const values = await exported(["t.csv", "--as", "json"], smallSurface(edited));
+  expect(JSON.parse(values.surface.written.get("t.json") ?? "")).toMatchObject({
+    records: [{ left_out: null }, { a: "y", b: "3", left_out: "split" }],
+  });
+  const torn = { ...edited, "t.csv.edits.jsonl": log.replace("=2", "=3") };
+  const refused = await exported(["t.csv", "--as", "csv", "-o", "u.csv"], smallSurface(torn));
+  expect([refused.code, refused.surface.written.size]).toEqual([1, 0]);
+});
 
 it("keeps the name of a sheet or notebook table within this folder", async () => {
   const notebook = "```records a\nfrom two.csv\n```\n";

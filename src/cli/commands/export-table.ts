@@ -9,6 +9,7 @@ import {
 } from "../../core/records/index.ts";
 import { descriptionPath } from "../../notebook/engine/index.ts";
 import { type Command, type CommandAnswer, type Given, textOption, UsageError } from "../command.ts";
+import { isEarlierExport } from "../is-earlier-export.ts";
 import { openNotebook, problemAnswer } from "../open-notebook.ts";
 import { openRecords } from "../open-records.ts";
 import { notWritten, programProblem } from "../program-problems.ts";
@@ -48,7 +49,10 @@ async function ofFile(file: string, given: Given, as: ExportFormat, surface: Sur
   if (!opened.ok) return opened;
   if (as.id !== "csv" || given.values["values"] === true) return readied(opened.columns(), as);
   const { name, rowCount } = opened.table;
-  const exported = { content: csvFromRecords(opened.table), description: descriptionOfRecords(opened.said) };
+  const exported = {
+    content: csvFromRecords(opened.table, opened.edits.setAside),
+    description: descriptionOfRecords(opened.said),
+  };
   return { name, rows: rowCount, exported };
 }
 
@@ -63,6 +67,7 @@ const fileName = (name: string): string =>
 async function written(
   file: string,
   { rows, exported }: Ready,
+  as: ExportFormat,
   replace: boolean,
   surface: Surface,
 ): Promise<CommandAnswer> {
@@ -70,7 +75,8 @@ async function written(
   const contents = new Map<string, string | Uint8Array>();
   if (description) contents.set(descriptionPath(file), `${JSON.stringify(description, null, 2)}\n`);
   contents.set(file, content);
-  for (const each of replace ? [] : contents.keys())
+  const mayReplace = replace && (await isEarlierExport(file, as.id, surface));
+  for (const each of mayReplace ? [] : contents.keys())
     if ((await surface.read(each)) !== null)
       return problemAnswer([programProblem("file-exists", { file: each }, each)]);
   for (const [each, made] of contents) {
@@ -107,6 +113,6 @@ export const exportTable: Command = {
         : await ofNotebook(from.slice(0, at + 3), from.slice(at + NOTEBOOK_TABLE.length), as, surface);
     if ("answer" in ready) return ready.answer;
     const file = textOption(given, "output") ?? `${fileName(ready.name)}.${as.id}`;
-    return written(file, ready, given.values["replace"] === true, surface);
+    return written(file, ready, as, given.values["replace"] === true, surface);
   },
 };

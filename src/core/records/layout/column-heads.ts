@@ -13,7 +13,7 @@ export type ColumnHead = {
   readonly warnings: readonly string[];
 };
 
-function freeName(name: string, taken: ReadonlySet<string>): string {
+export function freeName(name: string, taken: ReadonlySet<string>): string {
   let free = name;
   for (let number = 2; taken.has(free); number++) free = `${name} (${number})`;
   return free;

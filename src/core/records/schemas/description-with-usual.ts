@@ -35,9 +35,13 @@ function fieldsOf(columns: readonly RecordColumn[], schema: RecordSchema, said: 
 }
 
 /** The fields of the schema with which the table has most columns in common; none where that may be chance. */
-function matchedFields({ columns }: RecordTable, said: Said): ReadonlyMap<string, SchemaField> {
+function matchedFields(
+  { columns }: RecordTable,
+  schemas: readonly RecordSchema[],
+  said: Said,
+): ReadonlyMap<string, SchemaField> {
   let best = new Map<string, SchemaField>();
-  for (const schema of recordSchemas()) {
+  for (const schema of schemas) {
     const fields = fieldsOf(columns, schema, said);
     if (fields.size > best.size) best = fields;
   }
@@ -54,8 +58,9 @@ export function descriptionWithUsual(
 ): TableDescription | null {
   const columns = new Map(Object.entries(said?.columns ?? {}));
   const own: Said = new Map(columns);
+  const schemas = recordSchemas();
   for (const table of tables)
-    for (const [name, { meaning, usual }] of matchedFields(table, own))
+    for (const [name, { meaning, usual }] of matchedFields(table, schemas, own))
       columns.set(name, { meaning, ...(usual ? { usual } : {}), ...own.get(name) });
   return columns.size === own.size && [...columns].every(([name, column]) => own.get(name) === column)
     ? said

@@ -23,12 +23,22 @@ const again = (text: string, read: ReadOptions = {}) => {
   const table = tableOf(text, read);
   const about = descriptionFromJson(JSON.stringify(descriptionOfRecords({ read })));
   if (!about.ok) throw new Error("the description is refused");
-  return { table, csv: csvFromRecords(table), back: tableOf(csvFromRecords(table), about.value.read) };
+  return {
+    table,
+    csv: csvFromRecords(table, new Map()),
+    back: tableOf(csvFromRecords(table, new Map()), about.value.read),
+  };
 };
 
 it("writes header with unit, raw cells and guards", () => {
   const { csv } = again('piece,mass (g),note\nA,"1,5",=cmd\nB,-2,"say ""no"""\n', { decimal: "," });
   expect(csv).toBe('piece,mass (g),note\r\nA,"1,5",\'=cmd\r\nB,-2,"say ""no"""\r\n');
+});
+it("keeps rows that were set aside, and says why", () => {
+  const table = tableOf("piece,set aside\nA,no\nB,yes\n");
+  expect(csvFromRecords(table, new Map([[1, "split, in drying"]]))).toBe(
+    'piece,set aside,set aside (2)\r\nA,no,\r\nB,yes,"split, in drying"\r\n',
+  );
 });
 it.each([
   ["inches", "piece,width (in)\nA,7/64\nB,3/32\n", {}],
