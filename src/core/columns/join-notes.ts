@@ -11,11 +11,17 @@ function fileOf(table: ColumnTable): string {
 }
 
 /** Records of one side whose key the other has not, by key or, without one, by row. */
-function unmatched(places: Int32Array, other: Uint8Array, { texts }: JoinKeys, on: string): readonly string[] {
+function unmatched(
+  { rows }: ColumnTable,
+  places: Int32Array,
+  other: Uint8Array,
+  { texts }: JoinKeys,
+  on: string,
+): readonly string[] {
   const names: string[] = [];
   for (let row = 0; row < places.length; row++) {
     const place = places[row] as number;
-    if (place < 0) names.push(`row ${row + 1} without ${on}`);
+    if (place < 0) names.push(`row ${rows[row]?.row ?? row + 1} without ${on}`);
     else if (other[place] === 0) names.push(texts[place] ?? "");
   }
   return names;
@@ -60,8 +66,8 @@ export function joinNotes(
   const oneToSeveral = doubled.filter((place) => leftCounts[place] === 1);
   const severalToSeveral = doubled.filter((place) => (leftCounts[place] ?? 0) > 1);
   const keysOf = (some: readonly number[]): string => someNames(some.map((place) => keys.texts[place] ?? ""));
-  const alone = unmatched(keys.left, inRight, keys, on);
-  const unused = unmatched(keys.right, inLeft, keys, on);
+  const alone = unmatched(left, keys.left, inRight, keys, on);
+  const unused = unmatched(right, keys.right, inLeft, keys, on);
   const notes: string[] = [];
   if (oneToSeveral.length > 0)
     notes.push(columnNotes["matched-several"]({ ...names, count: oneToSeveral.length, keys: keysOf(oneToSeveral) }));

@@ -64,10 +64,13 @@ function rawCells(
   const measured = columns
     .filter((column) => column.origin.from === "file")
     .map(({ name }) => ({ name, rows: rowsBehind(name, columns, table, usedRows) }));
-  const cells: TraceCell[] = [];
-  for (let row = 0; row < table.rowCount && cells.length < most; row++)
-    for (const { name, rows } of measured) if (rows.has(row)) cells.push(...cellsBehind(table, name, row));
-  return cells.slice(0, most);
+  // A record that was joined to several stands on several rows; its cell is named once.
+  const cells = new Map<string, TraceCell>();
+  for (let row = 0; row < table.rowCount && cells.size < most; row++)
+    for (const { name, rows } of measured)
+      for (const cell of rows.has(row) ? cellsBehind(table, name, row) : [])
+        cells.set(JSON.stringify([cell.file, cell.table, cell.row, cell.col]), cell);
+  return [...cells.values()].slice(0, most);
 }
 
 /** The whole trace of a finding; `most` limits the raw cells it carries, not what it says. */

@@ -344,3 +344,25 @@ it("a piece on several rows is no separate evidence on each", () => {
   );
   expect(withRoles(once, { piece: "board" }).shared).toBeUndefined();
 });
+it("a row without a key is named by its row in the file, also where rows became pieces", () => {
+  const left = columnsFromTable(
+    tableOfRows(
+      "tops",
+      [
+        ["id", null, "text"],
+        ["h", "mm", "quantity"],
+      ],
+      [
+        ["a", 2],
+        ["a", 3],
+        [null, 4],
+      ],
+    ),
+    "tops.csv",
+    "tops",
+    { oneRowPer: "id" },
+  );
+  expect(joinTables(left, textTable("guitars", ["id", "player"], [["a", "x"]]), "id").notes.join()).toContain(
+    "row 3 without id",
+  );
+});

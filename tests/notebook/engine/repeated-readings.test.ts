@@ -71,3 +71,25 @@ it("mean of X by piece leads to every reading of the pieces used, also those tha
   expect([...used]).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
   expect(readings).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
 });
+it("a record joined to several is no separate evidence twice, and its cells are named once", async () => {
+  const guitars = [
+    "board,player",
+    "B-1,x",
+    "B-1,y",
+    ...boards.slice(1, 8).map((board) => `${board},z`),
+    "B-77,lost",
+  ].join("\n");
+  const engine = await shopEngine(
+    "```records tops\nfrom records/tops.csv\njoin records/guitars.csv on board\npiece is board\n```\n\n```question slope\nthickness against stiffness\n```\n",
+    { ...files(described), "records/guitars.csv": guitars },
+  );
+  const { entries } = engine.result();
+  const finding = entries.find(({ name }) => name === "slope")?.finding;
+  expect(finding?.kind === "relation" && finding.cautions.map(({ code }) => code)).toContain("pieces-share");
+  expect(cellsOf(engine.trace("slope"))).toHaveLength(9 * 2 * 4);
+  const notes = entries[0]?.table?.notes.join("\n");
+  expect(notes).toContain(
+    "One record of records/guitars.csv has no match in records/tops.csv and is not in this table: B-77.",
+  );
+  expect(notes).toContain("One record of records/tops.csv has no match in records/guitars.csv");
+});
