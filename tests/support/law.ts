@@ -10,11 +10,11 @@ export function law<T extends [unknown, ...unknown[]]>(
   holds: (...values: T) => unknown,
   runs = 200,
 ): void {
-  it(`${sentence} (seed ${seed})`, () => {
-    fc.assert(
-      fc.property(
+  it(`${sentence} (seed ${seed})`, async () => {
+    await fc.assert(
+      fc.asyncProperty(
         ...(arbitraries as unknown as [fc.Arbitrary<unknown>]),
-        ((...values: T) => holds(...values) !== false) as unknown as (value: unknown) => boolean,
+        (async (...values: T) => (await holds(...values)) !== false) as unknown as (value: unknown) => Promise<boolean>,
       ),
       {
         seed,
