@@ -63,6 +63,23 @@ it("reads without writing, and asks what the file leaves open", async () => {
   expect(readdirSync(join(home, "records"))).toEqual([]);
 });
 
+it("shows what is no record with its text, however the lines end", async () => {
+  const text = `Tops of spring;;\r\n"two\nlines";;\r\n${unclear.replaceAll(",", ";").replaceAll("\n", "\r\n")}\r\nMean;;"1;7"\r\n`;
+  for (const [head, shift] of [
+    ["", 0],
+    ["sep=;\r\n", 1],
+  ] as const) {
+    const { setAside } = await read(shop().ask, sent("tops.csv", head + text.replaceAll(/"1;(\d+)"/g, "1.$1")));
+    const shown = setAside.map(({ place, raw }) => [place, raw]);
+    expect(shown.slice(-3)).toEqual([
+      [`record ${1 + shift}`, "Tops of spring;;"],
+      [`record ${2 + shift}`, '"two\nlines";;'],
+      [`record ${9 + shift}`, "Mean;;1.7"],
+    ]);
+    if (shift === 1) expect(shown[0]).toEqual(["record 1", "sep=;"]);
+  }
+});
+
 it("reads with the answers that are given", async () => {
   const reading = await read(shop().ask, sent("tops.csv", unclear, { options: { decimal: "," } }));
   expect([reading.questions, reading.warningCount]).toEqual([[], 0]);

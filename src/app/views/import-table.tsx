@@ -24,15 +24,28 @@ const Head = ({ column, id }: { readonly column: Table["columns"][number]; reado
   </th>
 );
 
-const Cell = ({ cell, id }: { readonly cell: ImportCell; readonly id: string }) => (
-  <td id={id} tabIndex={-1} {...(cell.warning === undefined ? {} : { "data-warned": "yes" })}>
+type CellProps = { readonly cell: ImportCell; readonly id: string; readonly words: boolean };
+const Cell = ({ cell, id, words }: CellProps) => (
+  <td
+    id={id}
+    tabIndex={-1}
+    {...(words ? { "data-words": "yes" } : {})}
+    {...(cell.warning === undefined ? {} : { "data-warned": "yes" })}
+  >
     <span class="reading">{cell.raw === "" && cell.reading === "nothing measured" ? "" : cell.reading}</span>
     {cell.raw.trim() === "" || cell.raw === cell.reading ? null : <bdi class="raw">{cell.raw}</bdi>}
     {cell.warning === undefined ? null : <small class="warning">{cell.warning.sentence}</small>}
   </td>
 );
 
-const Row = ({ row, table, after }: { readonly row: ImportRow; readonly table: number; readonly after: number }) => (
+type RowProps = {
+  readonly row: ImportRow;
+  readonly table: number;
+  readonly columns: Table["columns"];
+  /** The row shown before it: where some are left out between, a dashed line says so. */
+  readonly after: number;
+};
+const Row = ({ row, table, columns, after }: RowProps) => (
   <tr {...(row.row > after + 1 ? { "data-gap": "yes" } : {})}>
     <th scope="row" id={importPlaceId({ table, row: row.row })} tabIndex={-1}>
       {row.row}
@@ -44,7 +57,7 @@ const Row = ({ row, table, after }: { readonly row: ImportRow; readonly table: n
     </th>
     {row.cells.map((cell, place) => {
       const id = importPlaceId({ table, row: row.row, col: place + 1 });
-      return <Cell key={id} id={id} cell={cell} />;
+      return <Cell key={id} id={id} cell={cell} words={columns[place]?.kind === "text"} />;
     })}
   </tr>
 );
@@ -72,7 +85,13 @@ export const ImportTable = ({ table, number }: { readonly table: Table; readonly
         </thead>
         <tbody>
           {table.rows.map((row, place) => (
-            <Row key={row.row} row={row} table={number} after={table.rows[place - 1]?.row ?? 0} />
+            <Row
+              key={row.row}
+              row={row}
+              table={number}
+              columns={table.columns}
+              after={table.rows[place - 1]?.row ?? 0}
+            />
           ))}
         </tbody>
       </table>

@@ -26,6 +26,7 @@ const Read = ({ state, reading }: { readonly state: ImportState; readonly readin
       />
     )}
     <ImportQuestions questions={state.questions.value} answer={(id, choice) => void state.answer(id, choice)} />
+    <ImportWarnings reading={reading} />
     {reading.tables.map((table, place) => (
       <ImportTable key={table.name} table={table} number={place + 1} />
     ))}
@@ -33,7 +34,6 @@ const Read = ({ state, reading }: { readonly state: ImportState; readonly readin
       <p>{reading.tableCount - reading.tables.length} more tables of the file are brought in with these.</p>
     )}
     <ImportSetAside reading={reading} />
-    <ImportWarnings reading={reading} />
     {reading.tables.length > 0 && (
       <ImportTakeForm
         name={state.name.value}
@@ -66,7 +66,13 @@ export const ImportView = ({ state, notebooks, go }: ImportViewProps) => {
   return (
     <section class="import-view" aria-labelledby="import" aria-busy={state.busy.value}>
       <h1 id="import">{state.name.value === "" ? "Bring in a table" : <bdi>{state.name.value}</bdi>}</h1>
-      {reading === null && state.busy.value && <p>Reading.</p>}
+      {reading === null && (
+        <p>
+          {state.busy.value
+            ? "Reading."
+            : "A table of your records as it is; nothing needs to be tidied first. You see how every cell is read before anything is kept, and what only you can know is asked once."}
+        </p>
+      )}
       {reading !== null && <Read state={state} reading={reading} />}
       <ImportSource choose={(file) => void state.choose(file)} another={reading !== null} />
     </section>

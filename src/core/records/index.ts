@@ -18,6 +18,7 @@ export * from "./exports/export-formats.ts";
 export type * from "./exports/exported-table.ts";
 export type * from "./importing/import-reading.ts";
 export { openQuestions } from "./importing/open-questions.ts";
+export { rawTextOf } from "./importing/raw-text-of.ts";
 export { readingPreview } from "./importing/reading-preview.ts";
 export { printedReadResult } from "./printed-read-result.ts";
 export type * from "./read-options.ts";

@@ -26,7 +26,7 @@ function stemOf(file: string): string {
 }
 
 /** The records of the text with their numbers in the file, and the delimiter that parted them. */
-function recordsFromText(
+export function recordsFromText(
   text: string,
   given: string | undefined,
 ): { records: RawRecords; delimiter: string | null; separatorLine: boolean } {

@@ -1,7 +1,7 @@
 // Everything the page shows of a file that may be brought in: how it was read with the answers so far, and what is still asked.
 import { repeatedReadings } from "../../core/columns/index.ts";
 import type { ImportAnswers, ImportQuestion, ImportReading, ReadResult } from "../../core/records/index.ts";
-import { openQuestions, readingPreview } from "../../core/records/index.ts";
+import { openQuestions, rawTextOf, readingPreview } from "../../core/records/index.ts";
 
 export type ReadForImport = {
   readonly bytes: Uint8Array;
@@ -46,11 +46,13 @@ function repeatQuestions({ tables }: ReadResult, { about }: ImportAnswers): read
 
 /** What the page is shown of a file. */
 export function importReadingOf({ bytes, result, answers, remembered, exists }: ReadForImport): ImportReading {
+  const fromText = result.setAside.some(({ record, sheet }) => record !== undefined && sheet === undefined);
+  const rawOf = fromText ? rawTextOf(bytes, answers.read) : undefined;
   return {
     file: result.file,
     answers,
     remembered,
-    ...readingPreview(result),
+    ...readingPreview(result, rawOf),
     questions: [...openQuestions(result, answers.read, bytes), ...repeatQuestions(result, answers)],
     exists,
   };
