@@ -55,7 +55,7 @@ function setLone(
     if (at >= (firsts[record + 1] ?? 0)) continue;
     const own = records.apart.get(at);
     if (own !== undefined) apart.set(row, own);
-    const cell = stored?.get(at);
+    const cell = stored?.[at];
     if (own !== undefined || codes.has(at) || (cell && storedSort(cell, numerals, unit) === "lone"))
       places[row] = LONE - (lone.push(at) - 1);
   }

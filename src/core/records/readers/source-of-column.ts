@@ -43,7 +43,7 @@ export function sourceOfColumn(scan: ColumnScan, head: ColumnHead, options: Read
       cellAt[place] = add(field(texts.text.slice(start, end)), texts.counts[place] ?? 0);
   }
   for (const at of lone) {
-    const stored = records.stored?.get(at);
+    const stored = records.stored?.[at];
     if (stored) cells.push(storedColumnCell(stored, fieldAt(records, at)));
     else add(field(fieldAt(records, at), records.codes.get(at)), 1);
   }

@@ -17,7 +17,7 @@ export function storedNumerals(
   let [all, zeros, bare, years, serials, fractions] = [0, 0, 0, 0, 0, 0];
   for (const [row, record] of rows.entries()) {
     const at = (firsts[record] ?? 0) + place;
-    const cell = at < (firsts[record + 1] ?? 0) ? stored?.get(at) : undefined;
+    const cell = at < (firsts[record + 1] ?? 0) ? stored?.[at] : undefined;
     if ((places[row] ?? 0) <= LONE || cell?.as !== "number" || storedSort(cell, numbers.length > 0, unit) !== "numeral")
       continue;
     const found = plainNumeral(text, starts[at] ?? 0, ends[at] ?? 0, numbers, row);

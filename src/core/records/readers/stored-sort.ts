@@ -10,7 +10,7 @@ export function storedUnit({ firsts, stored }: RawRecords, rows: Int32Array, pla
   let unit: string | null | undefined;
   for (const record of rows) {
     const at = (firsts[record] ?? 0) + place;
-    const cell = at < (firsts[record + 1] ?? 0) ? stored.get(at) : undefined;
+    const cell = at < (firsts[record + 1] ?? 0) ? stored[at] : undefined;
     if (cell?.as !== "number") continue;
     if (unit !== undefined && cell.unit !== unit) return undefined;
     unit = cell.unit;

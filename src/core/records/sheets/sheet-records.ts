@@ -31,7 +31,7 @@ export function sheetRecords(grid: SheetGrid, block: SheetBlock): RawRecords {
   const count = (rows[cells.at(-1) ?? 0] ?? 0) - first + 1;
   const most = starts.size * width;
   const [begins, ends, firsts] = [new Int32Array(most), new Int32Array(most), new Int32Array(count + 1)];
-  const kept = new Map<number, StoredCell>();
+  const kept = new Array<StoredCell | undefined>(most);
   const parts: string[] = [];
   let [field, end] = [0, 0];
   const put = (raw: string) => {
@@ -50,7 +50,7 @@ export function sheetRecords(grid: SheetGrid, block: SheetBlock): RawRecords {
       const at = cells[place] ?? 0;
       const isHere = rows[at] === row && columns[at] === column;
       const cell = isHere ? stored[at] : undefined;
-      if (cell && cell.as !== "text") kept.set(field, cell);
+      if (cell && cell.as !== "text") kept[field] = cell;
       put(isHere ? (raws[at] ?? "") : "");
       if (isHere && place < cells.length - 1) place++;
     }

@@ -9,7 +9,7 @@ export const isEmptyField = (raw: string | undefined): boolean =>
 export function isEmptyAt(records: RawRecords, at: number): boolean {
   const start = records.starts[at] ?? 0;
   if (records.apart.size === 0 || !records.apart.has(at)) {
-    if (start === records.ends[at]) return records.stored?.get(at)?.as !== "lost-formula";
+    if (start === records.ends[at]) return records.stored?.[at]?.as !== "lost-formula";
     const code = records.text.charCodeAt(start);
     if (code > 32 && code < 127) return false;
   }

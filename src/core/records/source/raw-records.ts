@@ -21,7 +21,7 @@ export type RawRecords = {
   readonly firsts: Int32Array;
   readonly apart: ReadonlyMap<number, string>;
   readonly codes: ReadonlyMap<number, QuoteTrouble>;
-  readonly stored: ReadonlyMap<number, StoredCell> | null;
+  readonly stored: readonly (StoredCell | undefined)[] | null;
 };
 
 /** The text of a field, counted from 0 over all records. */
@@ -48,14 +48,14 @@ export function rawRecordsOf(
 ): RawRecords {
   const count = rows.reduce((sum, row) => sum + row.length, 0);
   const [starts, ends, firsts] = [new Int32Array(count), new Int32Array(count), new Int32Array(rows.length + 1)];
-  const kept = stored === null ? null : new Map<number, StoredCell>();
+  const kept: StoredCell[] | null = stored === null ? null : [];
   const parts: string[] = [];
   let [at, end] = [0, 0];
   for (const [record, row] of rows.entries()) {
     firsts[record] = at;
     for (const [col, field] of row.entries()) {
       const cell = stored?.[record]?.[col];
-      if (cell) kept?.set(at, cell);
+      if (cell && kept !== null) kept[at] = cell;
       parts.push(field);
       starts[at] = end;
       end += field.length;
