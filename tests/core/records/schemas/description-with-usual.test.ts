@@ -40,6 +40,13 @@ it("measures a temperature by the width of its range, not by ratios", async () =
     "Temperature of balance is 68 °C; usual is 15 to 28 °C. Is the unit right?",
   ]);
 });
+it("lets small values of either sign be where the range begins at nothing", async () => {
+  const board = "Piece,Species,Tree,Grain angle (°)\n";
+  expect(await notesOf(`${board}A,spruce,S1,-3\nB,spruce,S1,25\n`)).toEqual([]);
+  expect(await notesOf(`${board}A,spruce,S1,-33\n`)).toEqual([
+    "Grain angle of A is −33°; usual is 0 to 10°. Is the unit right?",
+  ]);
+});
 it("says nothing of a table that has little in common with any schema", async () =>
   expect(await notesOf("Board,Thickness (mm),Colour\nA,397,red\n")).toEqual([]));
 it("says nothing of a column in a unit of another kind, or in none", async () => {
