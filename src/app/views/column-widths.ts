@@ -2,7 +2,7 @@ import type { RecordsCell, RecordsPage, RecordsRow } from "../../core/records/in
 import { isInReading } from "./is-in-reading.ts";
 
 /** Characters; a mark is a word in its frame. */
-const [LEAST, MOST, ROW_HEAD, ROOM, MARK] = [9, 30, 12, 4, 9] as const;
+const [LEAST, MOST, ROW_HEAD, ROOM, MARK] = [9, 30, 12, 3, 6] as const;
 const SAMPLE = 60;
 
 function charactersOf(cell: RecordsCell, unit: string | null): number {
