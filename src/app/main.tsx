@@ -42,6 +42,8 @@ const base64Of = (file: Blob) =>
 /** Whether the address leads to bringing in a table; `#begin=records/tops.csv` offers a notebook for one that lies in the folder. */
 function followBringing(named: string): boolean {
   const table = /^begin=(.+)$/.exec(named)?.[1];
+  // What was brought in before is done; the link leads to a fresh start.
+  if (named === "bring-in" && bringing.broughtIn.value !== null) bringing.putAway();
   bringing.show(named === "bring-in" || table !== undefined);
   if (table !== undefined) void bringing.offer(table);
   return bringing.shown.value;

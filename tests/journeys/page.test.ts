@@ -182,25 +182,6 @@ it("asks which of two versions stands, where the maker sees it, when a file was 
   violations.splice(0, violations.length, ...violations.filter((each) => !each.includes("409")));
 });
 
-it("says how to begin in a folder without a notebook, and shows the first one once it is saved", async () => {
-  const bare = mkdtempSync(join(tmpdir(), "thumbrule-bare-"));
-  writeFileSync(join(bare, "tops.csv"), "Piece,Thickness (mm)\nA,2.1\nB,2.2\n");
-  const own = spawn(process.execPath, ["dist/node/start.js", bare], { stdio: ["ignore", "pipe", "inherit"] });
-  const context = await browser.newContext();
-  const first = await context.newPage();
-  await first.goto(await printedUrl(own));
-  await first.getByText("There is no notebook in this folder yet.").waitFor();
-  writeFileSync(join(bare, "first-look.md"), (await first.locator("pre").textContent()) ?? "");
-  await first.getByRole("link", { name: "First look" }).click();
-  await first.getByText("tops: 2 records").waitFor();
-  await first.getByText(/no column species/).waitFor();
-  await context.close();
-  const ended = new Promise((done) => own.on("exit", done));
-  own.kill("SIGTERM");
-  await ended;
-  rmSync(bare, { recursive: true, force: true });
-});
-
 it("keeps a dated copy that opens from disk with the network off, and that verifies until a byte is changed", async () => {
   await page.getByText("Dated copy", { exact: true }).click();
   await page.getByLabel("Date of the copy").fill("2026-03-14");

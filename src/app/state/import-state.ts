@@ -74,15 +74,20 @@ export function importState(api: ImportApi, encoded: (file: ChosenFile) => Promi
   const troubles = signal<readonly string[]>([]);
   const bytes = signal<string | null>(null);
   const answers = signal<ImportAnswers | null>(null);
-  const run = { asked: 0 };
+  const run = { asked: 0, reading: Promise.resolve(), taking: false };
 
   function settle<T>(asked: Asked<T>): T | null {
     troubles.value = asked.ok ? [] : asked.sentences;
     return asked.ok ? asked.value : null;
   }
 
+  const read = (word: string): Promise<void> => {
+    run.reading = readNow(word);
+    return run.reading;
+  };
+
   /** Reads with the answers as they are; of several readings under way the last one asked for is shown. */
-  async function read(word: string): Promise<void> {
+  async function readNow(word: string): Promise<void> {
     const base64 = bytes.value;
     if (base64 === null) return;
     const turn = ++run.asked;
@@ -175,10 +180,14 @@ export function importState(api: ImportApi, encoded: (file: ChosenFile) => Promi
     },
     mayReplace: (wanted) => (replace.value = wanted),
     bringIn: async () => {
-      if (bytes.value === null || busy.value) return;
+      if (bytes.value === null || run.taking) return;
+      run.taking = true;
+      // A name that was typed just now is being read with; what is brought in is what was read.
+      await run.reading;
       busy.value = true;
       const file = { name: name.value, base64: bytes.value, answers: answers.value };
       const taken = settle(await api.take(file, replace.value));
+      run.taking = false;
       batch(() => {
         busy.value = false;
         if (taken?.suggestion) broughtIn.value = { table: taken.file, suggestion: taken.suggestion };

@@ -4,23 +4,13 @@ export type ImportTakeFormProps = {
   readonly exists: boolean;
   readonly replace: boolean;
   readonly open: number;
-  readonly busy: boolean;
   readonly rename: (name: string) => void;
   readonly mayReplace: (replace: boolean) => void;
   readonly bringIn: () => void;
 };
 
 /** The form. */
-export const ImportTakeForm = ({
-  name,
-  exists,
-  replace,
-  open,
-  busy,
-  rename,
-  mayReplace,
-  bringIn,
-}: ImportTakeFormProps) => (
+export const ImportTakeForm = ({ name, exists, replace, open, rename, mayReplace, bringIn }: ImportTakeFormProps) => (
   <form
     class="import-take-form"
     onSubmit={(event) => {
@@ -52,7 +42,7 @@ export const ImportTakeForm = ({
         ? ""
         : ` ${open === 1 ? "One question is" : `${open} questions are`} open; until they are answered, those cells count as not measured.`}
     </p>
-    <button type="submit" disabled={busy || (exists && !replace)}>
+    <button type="submit" disabled={exists && !replace}>
       Bring it in
     </button>
   </form>

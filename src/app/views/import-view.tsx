@@ -40,7 +40,6 @@ const Read = ({ state, reading }: { readonly state: ImportState; readonly readin
         exists={reading.exists}
         replace={state.replace.value}
         open={state.questions.value.filter(({ chosen }) => chosen === null).length}
-        busy={state.busy.value}
         rename={(name) => void state.rename(name)}
         mayReplace={state.mayReplace}
         bringIn={() => void state.bringIn()}

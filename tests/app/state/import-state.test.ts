@@ -132,6 +132,15 @@ it("brings in what was read, with its answers, and offers a notebook", async () 
   expect(state.unsaved.value).toBe(false);
 });
 
+it("brings in under the name that was typed just now, once it is read", async () => {
+  const { state, read, taken } = opened();
+  await state.choose(tops);
+  const renamed = state.rename("may.csv");
+  await Promise.all([renamed, state.bringIn(), state.bringIn()]);
+  expect(read.map(({ name }) => name)).toEqual(["tops.csv", "may.csv"]);
+  expect(taken.map(({ name }) => name)).toEqual(["may.csv"]);
+});
+
 it("says of a file that is too large what to do, and sends nothing", async () => {
   const { state, read } = opened();
   await state.choose({ name: "long.csv", size: 60 * 1024 * 1024 });
