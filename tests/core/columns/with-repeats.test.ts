@@ -83,7 +83,8 @@ it.each([
   ["one column alone", ["thickness 1"]],
   ["unlike kinds", ["thickness 1", "mass"]],
   ["a label", ["thickness 1", "board"]],
-  ["no such column", ["thickness 1", "thickness 9"]],
+  ["one column and one that is not there", ["thickness 1", "thickness 9"]],
+  ["two columns and one that is not there", ["thickness 1", "thickness 2", "thickness 9"]],
 ])("%s is no set of readings, and the table says so", (_, columns) => {
   const table = columnsFromTable(tops, "tops.csv", "tops", { repeats: [{ name: "t", columns }] });
   expect(table.columns.has("t")).toBe(false);
