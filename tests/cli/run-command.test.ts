@@ -196,6 +196,15 @@ it("reads a file by the description beside it, and tells of one that it does not
   });
 });
 
+it("says of an old workbook what to do with it", async () => {
+  const surface = smallSurface({});
+  surface.bytes.set("old.xls", new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]));
+  const { code, stdout } = await runCommand(["read", "old.xls"], surface);
+  expect(code).toBe(1);
+  expect(stdout).toContain("old-workbook: This is a workbook of the old kind (.xls)");
+  expect(stdout).toContain("Save it as .xlsx or CSV");
+});
+
 it("refuses a workbook with nothing in it, and JSON, as no tables", async () => {
   const files = { "empty.xlsx": "", "t.json": '{"columns":[]} {"columns":[]}' };
   for (const file of Object.keys(files))

@@ -1,5 +1,5 @@
 import { limits, problems } from "../../core/base/index.ts";
-import { descriptionFromJson, printedReadResult, readRecords } from "../../core/records/index.ts";
+import { descriptionFromJson, printedReadResult, readingWarnings, readRecords } from "../../core/records/index.ts";
 import { descriptionPath } from "../../notebook/engine/index.ts";
 import { type Command, textOption, UsageError } from "../command.ts";
 import { missingFile, problemAnswer } from "../open-notebook.ts";
@@ -21,6 +21,12 @@ function optionsFrom(text: string | undefined): Options {
   throw new UsageError("--options needs one JSON object");
 }
 
+type ReadWarning = ReadResult["warnings"][number];
+const placeOf = ({ table, row, col }: ReadWarning) => [table, row, col].filter((part) => part !== undefined).join(":");
+/** What a warning about the whole file says; those about cells are many, and their codes are enough. */
+const aboutFile = ({ row, col, code }: ReadWarning) =>
+  row === undefined && col === undefined ? `: ${readingWarnings.get(code) ?? ""}` : "";
+
 const inWords = (read: ReadResult): string =>
   [
     read.file,
@@ -30,10 +36,11 @@ const inWords = (read: ReadResult): string =>
         (column) => `    ${column.name}: ${column.kind}${column.unit === null ? "" : ` in ${column.unit}`}`,
       ),
     ]),
-    ...read.setAside.map((each) => `  set aside: record ${each.record ?? ""} ${each.code}`),
-    ...read.warnings.map(
-      (each) => `  ${[each.table, each.row, each.col].filter((part) => part !== undefined).join(":")} ${each.code}`,
+    ...read.setAside.map(
+      ({ sheet, record, code }) =>
+        `  set aside: ${[sheet, record === undefined ? "" : `record ${record}`, code].filter(Boolean).join(" ")}`,
     ),
+    ...read.warnings.map((each) => `  ${placeOf(each)} ${each.code}${aboutFile(each)}`),
     ...(read.problems === undefined ? [] : [problemLines(read.problems)]),
   ].join("\n");
 
