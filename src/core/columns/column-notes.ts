@@ -5,7 +5,7 @@ type Facts = {
   "unmatched-right": { count: number; left: string; right: string; keys: string };
   "matched-several": { count: number; left: string; right: string; keys: string };
   "several-to-several": { left: string; right: string; on: string; rows: number; keys: string };
-  "join-shares": { on: string };
+  "rows-share": { on: string };
   "look-alike": { left: string; right: string };
   "more-look-alike": { count: number };
   "other-dimension": { column: string; count: number };
@@ -33,7 +33,7 @@ export const columnNotes: { readonly [C in keyof Facts]: (facts: Facts[C]) => st
     `${count} ${count === 1 ? "record" : "records"} of ${left} ${count === 1 ? "matches" : "match"} several of ${right} and ${count === 1 ? "stands" : "stand"} here once for each match: ${keys}.`,
   "several-to-several": ({ left, right, on, rows, keys }) =>
     `Several records of ${left} and several of ${right} have the same ${on}, so each is set against each, which makes ${rows} rows: ${keys}. Give them ids of their own, or set the extra records aside.`,
-  "join-shares": ({ on }) =>
+  "rows-share": ({ on }) =>
     `Rows with the same ${on} are not separate evidence: answers count them together, as if "pieces share ${on}" were written.`,
   "look-alike": ({ left, right }) =>
     `${left} and ${right} look alike but are not written alike, so they were not joined. If they are one piece, write them the same way in both tables.`,

@@ -82,7 +82,7 @@ export function joinNotes(
       }),
     );
   }
-  if (shares) notes.push(columnNotes["join-shares"]({ on }));
+  if (shares) notes.push(columnNotes["rows-share"]({ on }));
   if (alone.length > 0)
     notes.push(columnNotes["unmatched-left"]({ ...names, count: alone.length, keys: someNames(alone) }));
   if (unused.length > 0)

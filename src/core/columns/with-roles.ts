@@ -1,3 +1,4 @@
+import { columnNotes } from "./column-notes.ts";
 import type { ColumnTable } from "./column-table.ts";
 import { pieceNames } from "./piece-names.ts";
 
@@ -31,12 +32,15 @@ export function withRoles(table: ColumnTable, roles: Roles): ColumnTable {
     const because = reasons.get(piece.trim().normalize("NFC"));
     if (because !== undefined && !leftOut.has(index)) leftOut.set(index, because);
   }
-  const shared = roles.shared ?? table.shared ?? (pieces && repeats(pieces, leftOut) ? roles.piece : undefined);
+  const said = roles.shared ?? table.shared;
+  const repeated = said === undefined && pieces !== null && repeats(pieces, leftOut) ? roles.piece : undefined;
+  const shared = said ?? repeated;
   const finished = roles.finished ?? table.finished;
   return {
     ...table,
     rows,
     leftOut,
+    ...(repeated === undefined ? {} : { notes: [...table.notes, columnNotes["rows-share"]({ on: repeated })] }),
     ...(shared === undefined ? {} : { shared }),
     ...(finished === undefined ? {} : { finished }),
   };

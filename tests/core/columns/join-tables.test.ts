@@ -331,7 +331,9 @@ it("a piece on several rows is no separate evidence on each", () => {
       ["b", "x"],
     ],
   );
-  expect(withRoles(rows, { piece: "board" }).shared).toBe("board");
+  const told = withRoles(rows, { piece: "board" });
+  expect(told.shared).toBe("board");
+  expect(told.notes.at(-1)).toContain("Rows with the same board are not separate evidence");
   expect(withRoles(rows, { piece: "board", shared: "side" }).shared).toBe("side");
   const once = textTable(
     "tops",
@@ -342,6 +344,7 @@ it("a piece on several rows is no separate evidence on each", () => {
       ["b", "x"],
     ],
   );
+  expect(withRoles(once, { piece: "board" })).toMatchObject({ notes: [] });
   expect(withRoles(once, { piece: "board" }).shared).toBeUndefined();
 });
 it("a row without a key is named by its row in the file, also where rows became pieces", () => {
