@@ -5,20 +5,11 @@ import type { RecordEdit, RecordsListing, RecordsPage, RecordsRow } from "../../
 import { editSender } from "./edit-sender.ts";
 import type { RecordsAddress } from "./records-address.ts";
 import type { RecordsApi } from "./records-api.ts";
+import { draftAt, draftOver, editFromDraft, type RecordsDraft, savedInWords } from "./records-draft.ts";
 import { recordsRows } from "./records-rows.ts";
 
 /** A cell of the grid: `position` from 0 among the rows shown, `col` from 1; 0 is the row's own head. */
 export type RecordsPlace = { readonly position: number; readonly col: number };
-
-/** What is being written under a cell: its text, or the reason for setting its row aside. `base`: the table as it was when this was begun. */
-export type RecordsDraft = {
-  readonly what: "cell" | "set-aside";
-  readonly row: number;
-  readonly col: number;
-  readonly base: string;
-  readonly begun: string;
-  readonly text: string;
-};
 
 export type RecordsState = {
   readonly tables: ReadonlySignal<readonly RecordsListing[]>;
@@ -80,6 +71,7 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
     api.page(open.value?.file ?? "", { table: open.value?.table ?? 1, from, count, only: only.value }),
   );
   const { head } = rows;
+  let saving: Promise<boolean> | null = null;
   const here = () => rows.at(place.value.position);
 
   const settle = (sentences: readonly string[]) => {
@@ -142,36 +134,29 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
     });
   }
 
-  async function save(): Promise<boolean> {
+  /** Whoever wants it saved while it is being saved waits for the same answer. */
+  function save(): Promise<boolean> {
+    saving ??= saved().finally(() => {
+      saving = null;
+    });
+    return saving;
+  }
+
+  async function saved(): Promise<boolean> {
     const written = draft.value;
     if (written === null) return true;
-    const { what, row, col, base, begun, text } = written;
-    const reason = text.trim();
-    if (what === "cell" && text === begun) {
+    if (written.what === "cell" && written.text === written.begun) {
       leave();
       return true;
     }
-    if (what === "set-aside" && reason === "") {
+    if (written.what === "set-aside" && written.text.trim() === "") {
       faults.value = [NO_REASON];
       return false;
     }
-    const table = head.value?.table ?? 1;
-    const done = await edit(
-      [what === "cell" ? { what, table, row, col, before: begun, after: text } : { what, table, row, reason }],
-      base,
-    );
-    if (!done) return false;
+    if (!(await edit([editFromDraft(written, head.value?.table ?? 1)], written.base))) return false;
     leave();
-    message.value = what === "set-aside" ? `Row ${row} is set aside: ${reason}.` : savedInWords(row, col);
+    message.value = savedInWords(written, here(), head.value);
     return true;
-  }
-
-  function savedInWords(row: number, col: number): string {
-    const [now, name] = [here(), head.value?.columns[col - 1]?.name];
-    const cell = now?.row === row ? now.cells[col - 1] : undefined;
-    if (cell === undefined) return `Saved: ${name} of row ${row}.`;
-    const reading = cell.reading === "" ? "blank" : cell.reading;
-    return [`Saved: ${name} of row ${row} is read as ${reading}.`, cell.warning?.sentence ?? ""].join(" ").trim();
   }
 
   async function step(what: "undo" | "redo", said: string): Promise<void> {
@@ -224,15 +209,10 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
     go,
     goToRow,
     begin: () => {
-      const [row, seen] = [here(), head.value];
-      if (row === undefined || seen === null || draft.value !== null) return;
-      const { col } = place.value;
-      const [what, begun] =
-        col === 0 ? (["set-aside", ""] as const) : (["cell", row.cells[col - 1]?.raw ?? ""] as const);
-      if (what === "cell" ? !seen.editable : !seen.canSetAside || row.setAside !== undefined) return;
+      if (draft.value !== null) return;
       batch(() => {
         message.value = "";
-        draft.value = { what, row: row.row, col, base: seen.digest, begun, text: begun };
+        draft.value = draftAt(place.value.col, here(), head.value);
       });
     },
     write: (text) => {
@@ -257,14 +237,9 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
     },
     readAgain: async () => {
       await read();
-      const [written, row] = [draft.value, here()];
       batch(() => {
         [stale.value, faults.value] = [false, []];
-        if (written === null || head.value === null) return;
-        // What was typed stays; what it would replace is what the table holds now.
-        const begun =
-          written.what === "cell" ? (row?.row === written.row ? (row.cells[written.col - 1]?.raw ?? "") : "") : "";
-        draft.value = { ...written, base: head.value.digest, begun };
+        if (draft.value !== null && head.value !== null) draft.value = draftOver(draft.value, here(), head.value);
       });
     },
     undo: () => step("undo", "Undone, and saved."),

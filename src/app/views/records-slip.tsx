@@ -2,7 +2,8 @@
 import type { ComponentChildren } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { RecordsCell, RecordsPage, RecordsRow } from "../../core/records/index.ts";
-import type { RecordsDraft, RecordsState } from "../state/records-state.ts";
+import type { RecordsDraft } from "../state/records-draft.ts";
+import type { RecordsState } from "../state/records-state.ts";
 import { SLIP } from "./records-row.tsx";
 
 export type RecordsSlipProps = {

@@ -65,6 +65,11 @@ export const RecordsView = ({ state }: { readonly state: RecordsState }) => {
         {state.troubles.value.length === 0 && <p>Reading the records.</p>}
       </section>
     );
+  const choose = async (box: HTMLInputElement) => {
+    await state.show(box.checked ? "warned" : "all");
+    // What could not be saved first has kept the rows as they were.
+    box.checked = state.only.value === "warned";
+  };
   return (
     <section class="records-view" aria-labelledby="records">
       <header>
@@ -87,7 +92,7 @@ export const RecordsView = ({ state }: { readonly state: RecordsState }) => {
         <input
           type="checkbox"
           checked={state.only.value === "warned"}
-          onChange={(event) => void state.show(event.currentTarget.checked ? "warned" : "all")}
+          onChange={(event) => void choose(event.currentTarget)}
         />
         Only rows with warnings
       </label>

@@ -21,7 +21,7 @@ function measured(frame: HTMLElement, before: RowWindow): RowWindow {
 }
 
 /** The window of rows over what scrolls, and a function that looks where it is now. */
-export function useRowWindow(scroller: RefObject<HTMLElement>): {
+export function useRowWindow(scroller: RefObject<HTMLElement | null>): {
   readonly view: Signal<RowWindow>;
   readonly measure: () => void;
 } {
