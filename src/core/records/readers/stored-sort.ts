@@ -4,18 +4,21 @@ import type { StoredCell } from "../source/stored-cell.ts";
 import { importUnit } from "./import-unit.ts";
 import { isInexact } from "./is-inexact.ts";
 
-/** The one unit of a workbook's numbers in a column, null if they have none; undefined where they have several, or one not known. */
+/**
+ * The unit of those numbers of a workbook's column that count as numerals: the one that all have, else none (null) where some have none.
+ * Undefined where all of them are to be cells of their own.
+ */
 export function storedUnit({ firsts, stored }: RawRecords, rows: Int32Array, place: number): string | null | undefined {
   if (stored === null) return null;
-  let unit: string | null | undefined;
+  const units = new Set<string | null>();
   for (const record of rows) {
     const at = (firsts[record] ?? 0) + place;
     const cell = at < (firsts[record + 1] ?? 0) ? stored[at] : undefined;
-    if (cell?.as !== "number") continue;
-    if (unit !== undefined && cell.unit !== unit) return undefined;
-    unit = cell.unit;
+    if (cell?.as === "number") units.add(cell.unit);
   }
-  return unit === undefined ? null : unit === null || importUnit(unit) !== null ? unit : undefined;
+  const [only = null] = units;
+  if (units.size <= 1) return only === null || importUnit(only) !== null ? only : undefined;
+  return units.has(null) ? null : undefined;
 }
 
 /** What a stored cell counts as: a numeral, a text like others, or a cell of its own. `unit`: that of the column's numerals. */

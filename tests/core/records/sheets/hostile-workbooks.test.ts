@@ -46,6 +46,7 @@ it.each<[string, Uint8Array, string]>([
   ["a zip file of something else", zipFile([["letter.txt", "dear"]]), "not-a-table"],
   ["a document type", sheetOf('<!DOCTYPE a [<!ENTITY b "c">]><row><c><v>1</v></c></row>'), "unsafe-workbook"],
   ["an entity of its own", sheetOf('<row><c t="str"><v>&b;</v></c></row>'), "broken-workbook"],
+  ["an element that is never closed", sheetOf("<row>"), "broken-workbook"],
   ["elements without end", sheetOf("<row>".repeat(1000)), "broken-workbook"],
   ["elements within elements", sheetOf("<a>".repeat(101) + "</a>".repeat(101)), "broken-workbook"],
   ["a place outside every sheet", sheetOf('<row r="1048577"><c r="A1048577"><v>1</v></c></row>'), "broken-workbook"],
