@@ -57,8 +57,8 @@ export async function openRecords(
   const { said } = described;
   const log = await surface.read(editsPath(file));
   const { result, ...edited } = log
-    ? await editedRecords(bytes, file, said?.read ?? {}, editLogFromBytes(log))
-    : { result: await readRecords(bytes, file, said?.read), tables: [], problems: [] };
+    ? await editedRecords(bytes, file, said?.read ?? {}, editLogFromBytes(log), said ?? {})
+    : { result: await readRecords(bytes, file, said?.read, said ?? {}), tables: [], problems: [] };
   if (edited.problems.length > 0) return { ok: false, answer: problemAnswer(edited.problems) };
   const { tables, warnings } = result;
   if (tables.length === 0) {

@@ -65,7 +65,7 @@ async function fileRead(bytes: Uint8Array, file: string, options: Options, surfa
   if (described === null) return readRecords(bytes, file, options);
   const small = described.length <= limits.notebookBytes.value;
   const about = descriptionFromJson(small ? new TextDecoder().decode(described) : "");
-  if (about.ok) return readRecords(bytes, file, { ...about.value.read, ...options });
+  if (about.ok) return readRecords(bytes, file, { ...about.value.read, ...options }, about.value);
   const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
   const code = "description-not-understood";
   const sentence = problems[code]({ file: beside, place, reason });

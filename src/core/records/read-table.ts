@@ -11,6 +11,7 @@ import { sourceText } from "./source/source-text.ts";
 import { splitRecords } from "./source/split-records.ts";
 import { withoutGuards } from "./source/without-guards.ts";
 import { withoutOuterPipes } from "./source/without-outer-pipes.ts";
+import type { SaidOfTable } from "./table-description.ts";
 import { tableFromLayout } from "./table-from-layout.ts";
 
 const SEPARATOR_LINE = /^sep=([^\r\n])(?:\r\n|\r|\n|$)/i;
@@ -55,10 +56,15 @@ function overLimit(records: RawRecords): string | null {
 
 /**
  * How a file of records was read: its tables, the records set aside, the warnings. `bytes`: the file as it lay on the disk;
- * `file`: its name, which names the tables; `options`: what the maker answered. A file that is no table, or is over a stated
+ * `file`: its name, which names the tables; `options`: what the maker answered; `said`: what a description says of its columns and blanks. A file that is no table, or is over a stated
  * limit, has no tables and one warning that says so. Time grows with the size of the file.
  */
-export function readTable(bytes: Uint8Array, file: string, options: ReadOptions = {}): ReadResult {
+export function readTable(
+  bytes: Uint8Array,
+  file: string,
+  options: ReadOptions = {},
+  said: SaidOfTable = {},
+): ReadResult {
   const head = { file, ...(Object.keys(options).length > 0 ? { options } : {}) };
   const refused = (code: string): ReadResult => ({ ...head, tables: [], setAside: [], warnings: [{ code }] });
   if (bytes.length > limits.tableBytes.value) return refused("file-too-large");
@@ -78,7 +84,7 @@ export function readTable(bytes: Uint8Array, file: string, options: ReadOptions 
   const setAside: RecordSetAside[] = [...(separatorLine ? [{ record: 1, code: "sep-line" }] : []), ...layout.setAside];
   const stem = stemOf(file);
   const tables: RecordTable[] = layout.tables.map((one, at) => {
-    const { table, warnings: own } = tableFromLayout(one, at === 0 ? stem : `${stem} ${at + 1}`, options);
+    const { table, warnings: own } = tableFromLayout(one, at === 0 ? stem : `${stem} ${at + 1}`, options, said);
     if (one.header === null) warnings.push({ code: "no-header" });
     if (one.rows.length === 0) warnings.push({ code: "no-rows" });
     for (const warning of own) warnings.push(at === 0 ? warning : { table: at + 1, ...warning });

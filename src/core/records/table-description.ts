@@ -25,3 +25,5 @@ export type TableDescription = {
   readonly oneRowPer?: string;
   readonly read?: ReadOptions;
 };
+/** The part of a description that reading itself minds: kinds and units of columns, and what is a blank. */
+export type SaidOfTable = Pick<TableDescription, "columns" | "missingValues">;

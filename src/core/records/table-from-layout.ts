@@ -1,6 +1,7 @@
 // A table's records as typed cells: each column is claimed by one reader, which reads it with the evidence of its neighbours.
 import type { Cells } from "./cells.ts";
 import { columnHeads } from "./layout/column-heads.ts";
+import { headsAsSaid } from "./layout/heads-as-said.ts";
 import { repeatedRows } from "./layout/repeated-rows.ts";
 import { rowWarnings } from "./layout/row-warnings.ts";
 import type { TableLayout } from "./layout/table-layout.ts";
@@ -13,6 +14,7 @@ import type { ColumnReader, ColumnReading, ColumnSource } from "./readers/column
 import { repeatedIds } from "./readers/repeated-ids.ts";
 import { sourceOfColumn } from "./readers/source-of-column.ts";
 import { isIdColumn } from "./readers/text-reader.ts";
+import type { SaidOfTable } from "./table-description.ts";
 
 /** A column with a code on each row whose id an earlier row has; rows that are repeated as a whole are left alone. */
 function withRepeatedIds(source: ColumnSource, read: ColumnReading, repeated: ReadonlySet<number>): ColumnReading {
@@ -29,17 +31,19 @@ function addCellWarnings(warnings: ReadWarning[], { codePlaces, codes }: Cells, 
   }
 }
 
-/** The table and its warnings, without the number of the table. */
+/** The table and its warnings, without the number of the table. `said`: what the maker says of it beforehand. */
 export function tableFromLayout(
   layout: TableLayout,
   name: string,
   options: ReadOptions,
+  said: SaidOfTable,
 ): { table: RecordTable; warnings: ReadWarning[] } {
   const { records, rows } = layout;
-  const heads = columnHeads(layout);
+  const heads = headsAsSaid(columnHeads(layout), said.columns);
+  const missing = new Set(said.missingValues);
   const sources = heads.map((head) => {
     const names = isIdColumn(head);
-    return sourceOfColumn(columnScan(records, rows, head.place, !names), head, options, names);
+    return sourceOfColumn(columnScan(records, rows, head.place, missing, !names), head, options, missing, names);
   });
   const readers = sources.map(columnReader);
   const quantities = sources.filter((_, at) => readers[at]?.kind === "quantity");
@@ -48,8 +52,8 @@ export function tableFromLayout(
   const forReader = (source: ColumnSource, reader: ColumnReader, at: number): ColumnSource => {
     const head = heads[at];
     if (!head || source.numerals.all === 0 || reader.readsNumerals?.(source, quantities)) return source;
-    const scan = columnScan(records, rows, head.place, false);
-    return sourceOfColumn(scan, head, options, reader.kind === "text" && options.aliases === undefined);
+    const scan = columnScan(records, rows, head.place, missing, false);
+    return sourceOfColumn(scan, head, options, missing, reader.kind === "text" && options.aliases === undefined);
   };
 
   const places = heads.map(({ place }) => place);

@@ -55,8 +55,8 @@ async function fileReading(
   const about = described ? tools.descriptionFromJson(new TextDecoder().decode(described)) : null;
   const said = about?.ok ? about.value : null;
   const read = edits
-    ? await tools.editedRecords(bytes, path, said?.read ?? {}, tools.editLogFromBytes(edits))
-    : { result: await tools.readRecords(bytes, path, said?.read), tables: [], problems: [] };
+    ? await tools.editedRecords(bytes, path, said?.read ?? {}, tools.editLogFromBytes(edits), said ?? {})
+    : { result: await tools.readRecords(bytes, path, said?.read, said ?? {}), tables: [], problems: [] };
   const { result, tables, problems } = read;
   const description = tools.descriptionWithUsual(result.tables, said);
   const reading = { result, description, edits: tables, unplaced: problems.length, faulty: null };

@@ -23,7 +23,7 @@ export async function suggestedNotebook(
   const about = await workspace.read(descriptionPath(file));
   const described = about === null ? null : descriptionFromJson(new TextDecoder().decode(about));
   const said = described?.ok ? described.value : {};
-  const { tables } = await readRecords(bytes, file, said.read);
+  const { tables } = await readRecords(bytes, file, said.read, said);
   const [table] = tables;
   if (table === undefined) return null;
   const place = { file, ...(tables.length > 1 ? { table: 1 } : {}) };

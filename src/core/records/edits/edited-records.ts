@@ -2,6 +2,7 @@
 import type { ReadOptions } from "../read-options.ts";
 import { readRecords } from "../read-records.ts";
 import type { ReadResult } from "../read-result.ts";
+import type { SaidOfTable } from "../table-description.ts";
 import { type DelimitedSource, delimitedSource, readField, recordFields } from "./delimited-source.ts";
 import type { EditLog } from "./edit-log-from-bytes.ts";
 import { fileMark } from "./edit-log-line.ts";
@@ -84,6 +85,7 @@ export async function editedRecords(
   file: string,
   options: ReadOptions,
   log: EditLog,
+  said: SaidOfTable = {},
 ): Promise<EditedRecords> {
   const standing = standingEdits(log.lines, log.lines.length === 0 ? "" : fileMark(bytes));
   const untouched = standing.edits.length + standing.carried.length === 0;
@@ -94,7 +96,7 @@ export async function editedRecords(
   };
   const source = untouched ? null : sourceOf();
   if (source === null) {
-    const result = await readRecords(bytes, file, options);
+    const result = await readRecords(bytes, file, options, said);
     const origin: RecordOrigin = (record) => ({ record });
     const placed = untouched ? null : placedEdits(standing, sheetFinder(result), null);
     const tables = placed ? editsOfTables(result, placed, origin, true) : result.tables.map(() => NO_EDITS);
@@ -114,7 +116,7 @@ export async function editedRecords(
     return field ? readField(source, field) : "";
   });
   const edited = editedBytes(source, placed);
-  const result = await readRecords(edited, file, options);
+  const result = await readRecords(edited, file, options, said);
   const origin = recordOrigin(placed.added);
   const tables = editsOfTables(result, placed, origin, false);
   return {

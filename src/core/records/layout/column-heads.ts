@@ -1,15 +1,18 @@
 // Names and units of a table's columns, which of them exist at all, and warnings about them.
+
 import { heading } from "../readers/heading.ts";
+import type { ColumnKind } from "../reading.ts";
 import { isEmptyAt } from "../source/empty-fields.ts";
 import { fieldsOf, widthOf } from "../source/raw-records.ts";
 import { unitOfField } from "./record-shape.ts";
 import type { TableLayout } from "./table-layout.ts";
 
-/** `place`: position in the records, from 0. */
+/** `place`: position in the records, from 0; `kind`: what the maker says of the column in its description, null where nothing. */
 export type ColumnHead = {
   readonly place: number;
   readonly name: string;
   readonly unit: string | null;
+  readonly kind: ColumnKind | null;
   readonly warnings: readonly string[];
 };
 
@@ -55,7 +58,7 @@ export function columnHeads(layout: TableLayout): ColumnHead[] {
     taken.add(name);
     const beneath = beneathNames === null ? null : unitOfField(beneathNames[place] ?? "");
     if (beneath === undefined) warnings.push("unknown-unit");
-    heads.push({ place, name, unit: own.unit ?? beneath ?? null, warnings });
+    heads.push({ place, name, unit: own.unit ?? beneath ?? null, kind: null, warnings });
   }
   return heads;
 }

@@ -15,7 +15,7 @@ export function cellsWith(
   return source.cells.map((cell) => {
     const { field, special, formula } = cell;
     if (special !== null && ALWAYS.has(special)) return unreadable(field, special);
-    if (special !== null && !isValue(field.text)) return reading(field, "blank", null);
+    if (special === "said-missing" || (special !== null && !isValue(field.text))) return reading(field, "blank", null);
     if (formula && !isValue(field.text))
       return formulaAsText ? asText(field, "formula-like") : unreadable(field, "formula-like");
     return read(cell);

@@ -19,8 +19,10 @@ export const columnReaders: readonly ColumnReader[] = [
 ];
 const SHARE = 0.6;
 
-/** The reader of a column: a unit and one number make it quantities; names of pieces are text; else the first that fits 60 % of the cells. */
+/** The reader of a column: what the maker says it is; a unit and one number make it quantities; names of pieces are text; else the first that fits 60 % of the cells. */
 export function columnReader(source: ColumnSource): ColumnReader {
+  const said = columnReaders.find(({ kind }) => kind === source.kind);
+  if (said) return said;
   const counted = source.cells.filter((cell) => cell.special === null);
   const count = rowsOf(counted) + source.numerals.all;
   if (source.unit !== null && (count === 0 || quantityReader.fits(source, counted) > 0)) return quantityReader;

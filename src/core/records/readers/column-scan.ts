@@ -71,6 +71,15 @@ function setNumerals(raw: RawCells, places: Int32Array, numbers: Float64Array, f
     }
 }
 
+/** Gives numerals that the maker says are blanks back to the texts. */
+function withoutMissing(raw: RawCells, places: Int32Array, found: Uint8Array, missing: ReadonlySet<string>): void {
+  for (let row = 0; row < places.length; row++)
+    if (places[row] === NUMERAL && missing.has(raw.text.slice(raw.starts[row], raw.ends[row]))) {
+      found[row] = 0;
+      places[row] = 0;
+    }
+}
+
 function setTexts(raw: RawCells, places: Int32Array, texts: TextPlaces): void {
   for (let row = 0; row < places.length; row++)
     if (places[row] === 0) {
@@ -80,8 +89,14 @@ function setTexts(raw: RawCells, places: Int32Array, texts: TextPlaces): void {
     }
 }
 
-/** Scans a column. `place`: its place in the records; `numerals`: whether they are taken out. */
-export function columnScan(records: RawRecords, rows: Int32Array, place: number, numerals: boolean): ColumnScan {
+/** Scans a column. `place`: its place in the records; `missing`: texts that are blanks; `numerals`: whether they are taken out. */
+export function columnScan(
+  records: RawRecords,
+  rows: Int32Array,
+  place: number,
+  missing: ReadonlySet<string>,
+  numerals: boolean,
+): ColumnScan {
   const places = new Int32Array(rows.length);
   const unit = storedUnit(records, rows, place);
   const { lone, apart } = setLone(records, rows, place, places, numerals, unit);
@@ -89,10 +104,11 @@ export function columnScan(records: RawRecords, rows: Int32Array, place: number,
   const numbers = new Float64Array(numerals ? rows.length : 0);
   const found = new Uint8Array(numbers.length);
   if (numerals && records.stored === null) setNumerals(raw, places, numbers, found);
+  if (missing.size > 0) withoutMissing(raw, places, found, missing);
   const counts =
     records.stored === null
       ? numeralCounts(raw, numbers, found)
-      : storedNumerals(records, rows, place, numerals ? unit : undefined, places, numbers);
+      : storedNumerals(records, rows, place, numerals ? unit : undefined, missing, places, numbers);
   const texts = noTexts(records.text);
   if (counts.all + lone.length < rows.length) setTexts(raw, places, texts);
   return { records, raw, places, texts, lone, numbers: counts.all > 0 ? numbers : null, numerals: counts };

@@ -11,7 +11,8 @@ import type { specialWords } from "./special-words.ts";
 /** A cell of the column, or all cells of the same text as one: `rows` says how many; `stored`: what a workbook keeps of it besides text. */
 export type ColumnCell = {
   readonly field: Field;
-  readonly special: ReturnType<typeof specialWords> | "formula-without-value";
+  /** `said-missing`: by the description of the table. */
+  readonly special: ReturnType<typeof specialWords> | "formula-without-value" | "said-missing";
   readonly formula: boolean;
   readonly draft: DraftOrCode | null;
   readonly rows: number;
@@ -27,6 +28,8 @@ export type ColumnSource = {
   /** Words of the name, in lower case. */
   readonly words: ReadonlySet<string>;
   readonly unit: string | null;
+  /** What the maker says the column is. */
+  readonly kind: ColumnKind | null;
   readonly options: ReadOptions;
   readonly cells: readonly ColumnCell[];
   readonly numerals: NumeralCounts;

@@ -17,13 +17,20 @@ function storedAsText(draft: ColumnCell["draft"]): ColumnCell["draft"] {
   return { ...draft, marks: ["number-as-text"] };
 }
 
-/** `names`: whether only the text reader will look, to which plain words are no cells and no cell is a number. */
-export function sourceOfColumn(scan: ColumnScan, head: ColumnHead, options: ReadOptions, names: boolean): ColumnSource {
+/** `missing`: texts that the maker says are blanks; `names`: whether only the text reader will look, to which plain words are no cells and no cell is a number. */
+export function sourceOfColumn(
+  scan: ColumnScan,
+  head: ColumnHead,
+  options: ReadOptions,
+  missing: ReadonlySet<string>,
+  names: boolean,
+): ColumnSource {
   const { records, texts, lone, numerals } = scan;
   const cellAt = new Int32Array(texts.size).fill(-1);
   const cells: ColumnCell[] = [];
+  const isMissing = (text: string) => missing.size > 0 && missing.has(text);
   const add = (from: ColumnCell["field"], rows: number) => {
-    const special = specialWords(from.text);
+    const special = isMissing(from.text) ? "said-missing" : specialWords(from.text);
     const formula = special === null && isFormulaLike(from.text);
     const draft = special !== null || formula || names ? null : quantityDraft(from.text, head.unit);
     return (
@@ -39,13 +46,23 @@ export function sourceOfColumn(scan: ColumnScan, head: ColumnHead, options: Read
   for (let place = 0; place < texts.size; place++) {
     const start = texts.starts[place] ?? 0;
     const end = texts.ends[place] ?? 0;
-    if (!names || !isPlainWord(texts.text, start, end))
+    if (!names || !isPlainWord(texts.text, start, end) || isMissing(texts.text.slice(start, end)))
       cellAt[place] = add(field(texts.text.slice(start, end)), texts.counts[place] ?? 0);
   }
   for (const at of lone) {
     const stored = records.stored?.[at];
-    if (stored) cells.push(storedColumnCell(stored, fieldAt(records, at)));
+    if (stored && !isMissing(fieldAt(records, at))) cells.push(storedColumnCell(stored, fieldAt(records, at)));
     else add(field(fieldAt(records, at), records.codes.get(at)), 1);
   }
-  return { name: head.name, words: wordsOf(head.name), unit: head.unit, options, cells, numerals, scan, cellAt };
+  return {
+    name: head.name,
+    words: wordsOf(head.name),
+    unit: head.unit,
+    kind: head.kind,
+    options,
+    cells,
+    numerals,
+    scan,
+    cellAt,
+  };
 }

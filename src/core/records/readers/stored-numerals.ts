@@ -11,6 +11,7 @@ export function storedNumerals(
   rows: Int32Array,
   place: number,
   unit: string | null | undefined,
+  missing: ReadonlySet<string>,
   places: Int32Array,
   numbers: Float64Array,
 ): NumeralCounts {
@@ -20,6 +21,7 @@ export function storedNumerals(
     const cell = at < (firsts[record + 1] ?? 0) ? stored?.[at] : undefined;
     if ((places[row] ?? 0) <= LONE || cell?.as !== "number" || storedSort(cell, numbers.length > 0, unit) !== "numeral")
       continue;
+    if (missing.size > 0 && missing.has(text.slice(starts[at], ends[at]))) continue;
     const found = plainNumeral(text, starts[at] ?? 0, ends[at] ?? 0, numbers, row);
     const { value } = cell;
     places[row] = NUMERAL;

@@ -34,8 +34,8 @@ const ID_WORDS = new Set([
 ]);
 
 /** Whether the column names pieces: by a word of its name, without a unit. */
-export const isIdColumn = ({ name, unit }: Pick<ColumnSource, "name" | "unit">): boolean =>
-  unit === null && hasWord({ words: wordsOf(name) }, ID_WORDS);
+export const isIdColumn = ({ name, unit, kind }: Pick<ColumnSource, "name" | "unit" | "kind">): boolean =>
+  unit === null && (kind ?? "text") === "text" && hasWord({ words: wordsOf(name) }, ID_WORDS);
 
 const SCIENTIFIC = /^\d(?:[.,]\d{1,15}E\+?|E\+)\d{1,3}$/i;
 const BEYOND = "9007199254740992";
