@@ -53,9 +53,10 @@ export function faultyFiles(n: number, fault: Fault): FaultyFiles {
     return fault.startsWith("killed") ? never() : failing(fault.slice(0, 3) === "EIO" ? "EIO" : fault);
   }
 
-  const halfOf = (handle: FileHandle, name: string, [content, at, length]: unknown[]) => {
+  const halfOf = (handle: FileHandle, name: string, [content, at, length, place = null]: unknown[]) => {
     if (name === "write")
-      return () => handle.write(content as Uint8Array, at as number, Math.floor((length as number) / 2));
+      return () =>
+        handle.write(content as Uint8Array, at as number, Math.floor((length as number) / 2), place as number | null);
     if (name === "writeFile")
       return () => handle.writeFile((content as string).slice(0, (content as string).length / 2));
     return null;

@@ -1,13 +1,10 @@
 // Adds lines to a log so that whoever is told "saved" has them: all bytes written, flushed, and the folder that names it flushed.
 import { constants } from "node:fs";
-import type { FileHandle } from "node:fs/promises";
 import * as files from "node:fs/promises";
 import { dirname } from "node:path";
 import { digest } from "./digest.ts";
+import { type KeepingFiles, keepBeside } from "./keep-beside.ts";
 import { flushFolder, writeAll } from "./save-file.ts";
-
-/** The operations of adding to a log, as an argument, so that tests make each one fail. */
-export type LogFiles = Pick<typeof files, "open">;
 
 /** Made where it is missing; a link is not followed, for it may lead out of the folder. */
 const OWN_FILE = constants.O_RDWR | constants.O_CREAT | (constants.O_NOFOLLOW ?? 0);
@@ -23,10 +20,12 @@ export async function appendToLog(
   path: string,
   lines: Uint8Array,
   { known, whole, day }: LogEnd,
-  disk: LogFiles = files,
+  disk: KeepingFiles = files,
 ): Promise<void> {
-  if (known.length > whole)
-    await keepBeside(disk, `${path.replace(/\.jsonl$/, "")}.torn-${day}`, known.subarray(whole));
+  if (known.length > whole) {
+    const torn = known.subarray(whole);
+    await keepBeside(disk, `${path.replace(/\.jsonl$/, "")}.torn-${day}-${digest(torn).slice(0, 12)}`, torn);
+  }
   const handle = await disk.open(path, OWN_FILE, 0o666);
   let done = false;
   try {
@@ -39,22 +38,4 @@ export async function appendToLog(
     if (!done) await handle.truncate(whole).catch(() => undefined);
     await handle.close().catch(() => undefined);
   }
-}
-
-/** Bytes that are cut off, under a name with their digest; the same bytes again are there already. */
-async function keepBeside(disk: LogFiles, name: string, bytes: Uint8Array): Promise<void> {
-  let handle: FileHandle;
-  try {
-    handle = await disk.open(`${name}-${digest(bytes).slice(0, 12)}`, "wx");
-  } catch (failure) {
-    if ((failure as NodeJS.ErrnoException).code === "EEXIST") return;
-    throw failure;
-  }
-  try {
-    await writeAll(handle, bytes, 0);
-    await handle.sync();
-  } finally {
-    await handle.close();
-  }
-  await flushFolder(disk, dirname(name));
 }

@@ -8,7 +8,6 @@ import {
   type RecordsListing,
   type RecordsPage,
 } from "../../core/records/index.ts";
-import type { LogFiles } from "./append-to-log.ts";
 import { type OpenedRecords, recordsShelf } from "./opened-records.ts";
 import { recordsWriter, type Written } from "./records-writer.ts";
 import type { SavingFiles } from "./save-file.ts";
@@ -45,7 +44,7 @@ export type RecordsDeskOptions = {
   /** Told of each file that was changed here. */
   readonly changed: (file: string) => void;
   readonly now: () => Date;
-  readonly disk?: LogFiles & SavingFiles;
+  readonly disk?: SavingFiles;
 };
 
 /** The desk over a folder. */

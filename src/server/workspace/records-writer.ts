@@ -12,11 +12,12 @@ import {
   writingStep,
 } from "../../core/records/index.ts";
 import { editsPath } from "../../notebook/engine/index.ts";
-import { appendToLog, type LogFiles } from "./append-to-log.ts";
+import { appendToLog } from "./append-to-log.ts";
 import { digest } from "./digest.ts";
+import { keepBeside } from "./keep-beside.ts";
 import { type OpenedRecords, withLog } from "./opened-records.ts";
 import { keptName } from "./remove-leftovers.ts";
-import { flushFolder, type SavingFiles, saveFile, writeWhole } from "./save-file.ts";
+import { type SavingFiles, saveFile } from "./save-file.ts";
 
 /** The file as it is afterwards, or why nothing was done; a disk that fails is thrown. */
 export type Written =
@@ -38,7 +39,7 @@ function withLines(opened: OpenedRecords, lines: readonly EditLogLine[]): Promis
 }
 
 /** A writer in a folder. `now`: the clock. */
-export function recordsWriter(folder: string, now: () => Date, disk: LogFiles & SavingFiles): RecordsWriter {
+export function recordsWriter(folder: string, now: () => Date, disk: SavingFiles): RecordsWriter {
   const pathOf = (file: string) => join(folder, ...file.split("/"));
   const day = () => now().toISOString().slice(0, 10);
   const head = ({ log, bytes }: OpenedRecords, id: string): LineHead => ({
@@ -57,17 +58,6 @@ export function recordsWriter(folder: string, now: () => Date, disk: LogFiles & 
     const end = { known: before.logBytes, whole, day: day() };
     await appendToLog(pathOf(editsPath(before.file)), after.logBytes.subarray(whole), end, disk);
     return after;
-  }
-
-  async function keepReplaced(path: string, bytes: Uint8Array): Promise<void> {
-    const name = join(dirname(path), keptName(basename(path), day(), digest(bytes)));
-    try {
-      await writeWhole(disk, name, bytes, 0o600);
-    } catch (failure) {
-      // The same bytes were kept today.
-      if ((failure as NodeJS.ErrnoException).code !== "EEXIST") throw failure;
-    }
-    await flushFolder(disk, dirname(path));
   }
 
   return {
@@ -90,7 +80,8 @@ export function recordsWriter(folder: string, now: () => Date, disk: LogFiles & 
       const step = writingStep(state, opened.options);
       if (step === null) return { done: true, opened };
       const announced = await appended(opened, await withLines(opened, [line(opened, id, step)]));
-      await keepReplaced(pathOf(file), bytes);
+      const kept = keptName(basename(pathOf(file)), day(), digest(bytes));
+      await keepBeside(disk, join(dirname(pathOf(file)), kept), bytes);
       const outcome = await saveFile(pathOf(file), state.bytes, digest(bytes), disk);
       if (!outcome.saved && outcome.because === "failed") throw outcome.error;
       if (!outcome.saved) return { done: false, because: "stale", theirs: announced.digest };
