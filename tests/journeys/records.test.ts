@@ -116,7 +116,10 @@ it("sets a row aside with its reason, and the notebook's answer follows", async 
 it("adds a record by its form, undoes it, and does it again", async () => {
   await page.getByText("Add a record", { exact: true }).click();
   await page.getByRole("textbox", { name: "Top ID" }).fill("T-99");
-  await page.getByRole("textbox", { name: /^Thickness/ }).fill("3,9");
+  const thickness = page.getByRole("textbox", { name: /^Thickness/ });
+  const about = await thickness.getAttribute("aria-describedby");
+  expect(await page.locator(`#${about}`).textContent()).toBe("quantity: mean of five readings, before planing");
+  await thickness.fill("3,9");
   await page.keyboard.press("Enter");
   await status("Added as row 72.");
   await expect.poll(at).toEqual([72, 1]);

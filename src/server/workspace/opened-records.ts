@@ -7,6 +7,7 @@ import {
   editedRecords,
   editLogFromBytes,
   type ReadOptions,
+  type TableDescription,
 } from "../../core/records/index.ts";
 import { descriptionPath, editsPath } from "../../notebook/engine/index.ts";
 
@@ -16,7 +17,11 @@ export type OpenedRecords = {
   readonly bytes: Uint8Array;
   readonly logBytes: Uint8Array;
   readonly log: EditLog;
+  /** What the description beside it says; nothing where it is not understood. */
+  readonly said: TableDescription;
   readonly options: ReadOptions;
+  /** What columns mean, by their names. */
+  readonly meanings: ReadonlyMap<string, string>;
   readonly digest: string;
   readonly state: EditedRecords;
 };
@@ -24,18 +29,23 @@ export type OpenedRecords = {
 const KEPT_OPEN = 4;
 const NOTHING = new Uint8Array();
 
-/** What a description says of reading; one that is not understood says nothing. */
-function optionsFrom(bytes: Uint8Array | null): ReadOptions {
+/** What a description says of reading and of columns; one that is not understood says nothing. */
+function saidIn(bytes: Uint8Array | null): Pick<OpenedRecords, "said" | "options" | "meanings"> {
   const about = bytes === null ? null : descriptionFromJson(new TextDecoder().decode(bytes));
-  return about?.ok ? (about.value.read ?? {}) : {};
+  const said = about?.ok ? about.value : {};
+  const { read = {}, columns = {} } = said;
+  const meanings = Object.entries(columns).flatMap(([name, { meaning }]) =>
+    meaning === undefined ? [] : [[name, meaning] as const],
+  );
+  return { said, options: read, meanings: new Map(meanings) };
 }
 
 /** The file with another log: what it would be, or is, after an edit. */
 export async function withLog(opened: Omit<OpenedRecords, "log" | "state" | "digest">): Promise<OpenedRecords> {
-  const { file, bytes, logBytes, options } = opened;
+  const { file, bytes, logBytes, options, said } = opened;
   const log = editLogFromBytes(logBytes);
   const digest = createHash("sha256").update(bytes).update("\0").update(logBytes.subarray(0, log.whole)).digest("hex");
-  return { ...opened, log, digest, state: await editedRecords(bytes, file, options, log) };
+  return { ...opened, log, digest, state: await editedRecords(bytes, file, options, log, said) };
 }
 
 export type RecordsShelf = {
@@ -59,13 +69,13 @@ export function recordsShelf(read: (name: string) => Promise<Uint8Array | null>)
       const [bytes, log, about] = await Promise.all([read(file), read(editsPath(file)), read(descriptionPath(file))]);
       if (bytes === null) return null;
       const last = kept.get(file);
-      const [logBytes, options] = [log ?? NOTHING, optionsFrom(about)];
+      const [logBytes, said] = [log ?? NOTHING, saidIn(about)];
       const unchanged =
         last !== undefined &&
         same(last.bytes, bytes) &&
         same(last.logBytes, logBytes) &&
-        JSON.stringify(last.options) === JSON.stringify(options);
-      const opened = unchanged ? last : await withLog({ file, bytes, logBytes, options });
+        JSON.stringify(last.said) === JSON.stringify(said.said);
+      const opened = unchanged ? last : await withLog({ file, bytes, logBytes, ...said });
       keep(opened);
       return opened;
     },

@@ -66,7 +66,8 @@ export function recordsDesk(options: RecordsDeskOptions): RecordsDesk {
     const canSetAside = holder === null && !log.newer && state.result.tables.length > 0;
     const editable = canSetAside && state.source() !== null;
     const problems = holder === null ? state.problems : [editProblem("folder-held", { holder }), ...state.problems];
-    return { done: true, page: pageOfRecords(state, wish, { file, digest, canSetAside, editable, problems }) };
+    const about = { file, digest, canSetAside, editable, problems };
+    return { done: true, page: pageOfRecords(state, wish, about, opened.meanings) };
   }
 
   /** The file, ready to be changed by a request; how many of the request's edits are made already. */

@@ -56,11 +56,12 @@ function warningsByColumn({ warnings }: ReadResult, number: number): ReadonlyMap
   return counts;
 }
 
-/** The page of an edited file. A table that it does not have gives a page without rows. */
+/** The page of an edited file. `meanings`: what the description says of columns, by their names. A table that it does not have gives a page without rows. */
 export function pageOfRecords(
   state: EditedRecords,
   wish: PageWish,
   about: Pick<RecordsPage, "file" | "digest" | "editable" | "canSetAside" | "problems">,
+  meanings: ReadonlyMap<string, string> = new Map(),
 ): RecordsPage {
   const { result, standing } = state;
   const table = result.tables[wish.table - 1];
@@ -80,6 +81,7 @@ export function pageOfRecords(
       unit,
       kind,
       warnings: counts.get(col) ?? 0,
+      ...(meanings.has(name) ? { meaning: meanings.get(name) ?? "" } : {}),
     })),
     rowCount,
     matching: matched,
