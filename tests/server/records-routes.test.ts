@@ -235,3 +235,11 @@ it("computes the notebook with the edits at once", async () => {
     ["3/32", undefined],
   ]);
 });
+
+it("reads by the description beside the file, as the notebook does", async () => {
+  const about = { columns: { note: { kind: "yes-no" } }, missingValues: ["T-2"] };
+  writeFileSync(join(folder, "records", "tops.about.json"), JSON.stringify(about));
+  const { columns, rows } = await page();
+  expect(columns[2]?.kind).toBe("yes-no");
+  expect(rows[1]?.cells[0]).toMatchObject({ raw: "T-2", reading: "nothing measured" });
+});
