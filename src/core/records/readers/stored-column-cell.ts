@@ -22,9 +22,12 @@ function draftOfNumber(value: number, unit: string | null): DraftOrCode {
   };
 }
 
+const dateAmongNumbers: DraftOrCode = { form: "none", code: "date-in-number-column" };
+const noNumber: DraftOrCode = { form: "none", code: "unreadable-number" };
+
 function draftOf(stored: StoredCell): DraftOrCode {
   if (stored.as === "number") return draftOfNumber(stored.value, stored.unit);
-  return { form: "none", code: stored.as === "date" ? "date-in-number-column" : "unreadable-number" };
+  return stored.as === "date" ? dateAmongNumbers : noNumber;
 }
 
 /** The cell of a stored value. A date is read by its ISO text, whatever number stands for it in the file. */

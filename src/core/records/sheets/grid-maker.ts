@@ -6,6 +6,8 @@ import type { WorkbookTrouble } from "./workbook-trouble.ts";
 export const LAST_ROW = 1_048_575;
 export const LAST_COLUMN = 16_383;
 
+const COST_ALONE = 4;
+
 /** How many cells the sheets of one workbook may still have. */
 export type CellsLeft = { count: number };
 
@@ -20,6 +22,7 @@ export class GridMaker {
   #columns: number[] = [];
   #raws: string[] = [];
   #stored: StoredCell[] = [];
+  readonly #units = new Map<number, string | null>();
   #inOrder = true;
 
   constructor(left: CellsLeft) {
@@ -28,8 +31,9 @@ export class GridMaker {
 
   /** A filled cell; one outside the sheet is trouble, for it would be lost. */
   add(row: number, column: number, raw: string, stored: StoredCell): void {
+    this.#left.count -= this.#cost(column, stored);
     if (!(row >= 0 && row <= LAST_ROW && column >= 0 && column <= LAST_COLUMN)) this.trouble ??= "broken-workbook";
-    else if (--this.#left.count < 0) this.trouble ??= "workbook-too-full";
+    else if (this.#left.count < 0) this.trouble ??= "workbook-too-full";
     else if (raw.length > limits.cellCharacters.value) this.trouble ??= "cell-too-long";
     if (this.trouble !== null) return;
     const lastRow = this.#rows.at(-1) ?? -1;
@@ -38,6 +42,13 @@ export class GridMaker {
     this.#columns.push(column);
     this.#raws.push(raw);
     this.#stored.push(stored);
+  }
+
+  /** What a cell counts: one of many alike costs little; a date, or a number of another unit than its column's first, is read by itself. */
+  #cost(column: number, stored: StoredCell): number {
+    if (stored.as !== "number") return stored.as === "date" ? COST_ALONE : 1;
+    if (!this.#units.has(column)) this.#units.set(column, stored.unit);
+    return this.#units.get(column) === stored.unit ? 1 : COST_ALONE;
   }
 
   hideRow(row: number): void {

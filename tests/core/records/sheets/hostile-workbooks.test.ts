@@ -59,6 +59,13 @@ it.each<[string, Uint8Array, string]>([
     "workbook-too-full",
   ],
   [
+    "more dates than can be read one by one",
+    tableOf(
+      '<table:table-row table:number-rows-repeated="500001"><table:table-cell office:value-type="date" office:date-value="2024-05-03"/></table:table-row>',
+    ),
+    "workbook-too-full",
+  ],
+  [
     "a count that is none",
     tableOf(
       '<table:table-row table:number-rows-repeated="-1"><table:table-cell office:value-type="float" office:value="1"/></table:table-row>',

@@ -82,6 +82,11 @@ it("parts tables side by side at a wholly empty column, the left one first", asy
   expect((await read(book(rows))).setAside).toEqual([{ sheet: "S", record: 4, code: "total-row" }]);
 });
 
+it("parts tables beneath a title that is merged across both", async () => {
+  const rows = [["Winter"], ["board", "mass (g)", null, "bridge", "height (mm)"], ["B-1", 2, null, "BR-1", 9]];
+  expect((await shapes(book(rows, merges("A1:E1")))).map(([name]) => name)).toEqual(["S", "S 2"]);
+});
+
 it("numbers the tables of all sheets in the warnings", async () => {
   const one = {
     rows: xlsxRows([

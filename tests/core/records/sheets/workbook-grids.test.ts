@@ -1,7 +1,7 @@
 // What lies in a workbook, before anything is read from it. Expected values: IMPORT rules 4, ECMA-376, OpenDocument 1.3.
 import { expect, it } from "vitest";
 import { workbookGrids } from "../../../../src/core/records/sheets/workbook-grids.ts";
-import { odsFile, odsRows, xlsxFile, xlsxRows } from "./workbook-file.ts";
+import { odsFile, odsRows, xlsxFile, xlsxRows, zipFile } from "./workbook-file.ts";
 
 async function gridsOf(bytes: Uint8Array) {
   const grids = await workbookGrids(bytes);
@@ -59,6 +59,7 @@ it.each([
   ["d\\-mmm", 45359, { as: "date", value: "2024-03-08" }],
   ["[$-407]mmmm\\ yyyy;@", 45415, { as: "date", value: "2024-05-03" }],
   ["yyyy-mm-dd hh:mm", 45415.604166666664, { as: "date", value: "2024-05-03T14:30" }],
+  ["yyyy-mm-dd hh:mm", 45415.604166, { as: "date", value: "2024-05-03T14:30" }],
   ["yyyy-mm-dd hh:mm:ss", 45415.60417824074, { as: "date", value: "2024-05-03T14:30:01" }],
   ["h:mm AM/PM", 0.5, number(0.5)],
   ["[h]:mm", 1.5, number(1.5)],
@@ -98,6 +99,20 @@ it("finds hidden sheets, rows and columns, merged cells and cells without a plac
     { name: "a", hidden: true, raws: [] },
     { name: "b", hidden: true, raws: [] },
   ]);
+});
+
+it("finds a sheet above the workbook's folder, and has none for a sheet that is a picture", async () => {
+  const book = '<workbook><sheets><sheet name="c" r:id="rId1"/><sheet name="a" r:id="rId2"/></sheets></workbook>';
+  const links =
+    '<R><Relationship Id="rId1" Type="x/chartsheet" Target="c.xml"/><Relationship Id="rId2" Type="x/worksheet" Target="./../a.xml"/></R>';
+  const sheet = "<worksheet><sheetData><row><c><v>7</v></c></row></sheetData></worksheet>";
+  const parts = [
+    ["xl/workbook.xml", book],
+    ["xl/_rels/workbook.xml.rels", links],
+    ["a.xml", sheet],
+    ["xl/c.xml", "<chartsheet/>"],
+  ] as const;
+  expect((await gridsOf(zipFile(parts))).map(({ name, raws }) => [name, raws])).toEqual([["a", ["7"]]]);
 });
 
 it("sorts cells that stand in another order, and keeps the later of two", async () => {
@@ -162,6 +177,19 @@ it.each([
   ["the column", '<table:table-column table:default-cell-style-name="ce1"/>', "", ""],
 ])("finds the unit in a number style of %s", async (_, column, row, own) => {
   expect(await odsCellOf(plainCell(own), column, row, data + style)).toEqual(["0,0 2.31", number(2.31, "mm")]);
+});
+
+it.each([
+  ["shows thousands", data.replace("<number:number ", '<number:number number:display-factor="1000" ')],
+  [
+    "writes another unit for some numbers",
+    `${data.replace("</number:number-style>", '<style:map style:condition="value()&gt;=1" style:apply-style-name="N2"/></number:number-style>')}<number:number-style style:name="N2"><number:number/><number:text> cm</number:text></number:number-style>`,
+  ],
+])("takes no unit from a number style that %s", async (_, styles) => {
+  expect(await odsCellOf(plainCell(' table:style-name="ce1"'), "", "", styles + style)).toEqual([
+    "0,0 2.31",
+    number(2.31),
+  ]);
 });
 
 it("finds the unit in a style that another style is made from", async () => {
