@@ -205,17 +205,18 @@ it("takes a file that is dropped anywhere, and keeps what was chosen when the se
   expect(await page.locator("#read-1-1-2 .reading").textContent()).toBe("12 g");
 });
 
-it("has no fault that a checker of accessibility finds, wide, narrow and dark", async () => {
+it("has no fault that a checker of accessibility finds, wide, narrow, dark and in forced colours", async () => {
   const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
   const context = await browser.newContext({ bypassCSP: true, storageState: await page.context().storageState() });
-  for (const [width, colorScheme] of [
-    [1200, "light"],
-    [320, "light"],
-    [1200, "dark"],
+  for (const [width, colorScheme, forcedColors] of [
+    [1200, "light", "none"],
+    [320, "light", "none"],
+    [1200, "dark", "none"],
+    [1200, "dark", "active"],
   ] as const) {
     const view = await context.newPage();
     await view.setViewportSize({ width, height: 900 });
-    await view.emulateMedia({ colorScheme });
+    await view.emulateMedia({ colorScheme, forcedColors });
     await view.goto(`${new URL(url).origin}/#bring-in`);
     await view.locator("input[type=file]").setInputFiles(written("rough.csv", april.replace("T-3;cedar", "T-3;Cedar")));
     await view

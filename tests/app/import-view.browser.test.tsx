@@ -1,0 +1,155 @@
+// Bringing in a table in a browser, over a server in memory that reads as the real one does.
+import "../../src/app/styles/whole-page.css";
+import axe from "axe-core";
+import { render } from "preact";
+import { afterEach, expect, it, vi } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import type { ImportApi, ImportFile } from "../../src/app/state/import-api.ts";
+import { importState } from "../../src/app/state/import-state.ts";
+import { ImportView } from "../../src/app/views/import-view.tsx";
+import { StatusLine } from "../../src/app/views/status-line.tsx";
+import { readTable } from "../../src/core/records/read-table.ts";
+import { importReadingOf } from "../../src/notebook/share/import-reading-of.ts";
+import { samplePage } from "../support/sample-page.ts";
+
+const UNTIDY = [
+  "Spring sale,,,",
+  "",
+  "Piece,Wood,Mass (g),Bought on",
+  'A,Cedar,"1,234",3/5/2024',
+  'B,cedar,"2,310",4/6/2024',
+  'C,spruce,"4O",5/6/2024',
+  "C,spruce,,",
+  "",
+].join("\n");
+
+function opened(own: Partial<ImportApi> = {}) {
+  const readOf = ({ name, base64, answers }: ImportFile) => {
+    const bytes = new TextEncoder().encode(base64);
+    const held = answers ?? { read: {}, about: {} };
+    const result = readTable(bytes, `records/${name}`, held.read);
+    return importReadingOf({ bytes, result, answers: held, remembered: null, exists: name === "taken.csv" });
+  };
+  const suggestion = { file: "tops.md", text: "# Tops\n", entry: "```records tops\n```\n" };
+  const api: ImportApi = {
+    read: async (file) => ({ ok: true, value: readOf(file) }),
+    take: async ({ name }) => ({ ok: true, value: { file: `records/${name}`, tables: ["tops"], suggestion } }),
+    suggest: async () => ({ ok: true, value: suggestion }),
+    begin: async (file) => ({ ok: true, value: { ...samplePage(), file } }),
+    open: async () => ({ ok: true, value: samplePage() }),
+    save: async (file) => ({ ok: true, value: { ...samplePage(), file } }),
+    ...own,
+  };
+  const state = importState(api, async (file) => (file as File).text());
+  const go = vi.fn();
+  const root = document.createElement("div");
+  document.documentElement.lang = "en";
+  document.title = "Bring in a table · Thumbrule";
+  document.body.append(root);
+  const Whole = () => (
+    <div class="sheet">
+      <StatusLine message={state.message.value} troubles={state.troubles.value} unsaved={false} />
+      <main>
+        <ImportView state={state} notebooks={[{ file: "shop.md", title: "The shop", written: null }]} go={go} />
+      </main>
+    </div>
+  );
+  render(<Whole />, root);
+  return { state, root, go, choose: () => state.choose(new File([UNTIDY], "tops.csv")) };
+}
+afterEach(() => {
+  for (const child of [...document.body.children]) {
+    render(null, child);
+    child.remove();
+  }
+  document.documentElement.style.colorScheme = "";
+});
+const faults = async (root: Element) =>
+  (await axe.run(root)).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+
+it.each(["light", "dark"])("has no fault that a checker of accessibility finds, %s", async (scheme) => {
+  const { state, root, choose } = opened();
+  document.documentElement.style.colorScheme = scheme;
+  expect(await faults(root)).toEqual([]);
+  await choose();
+  for (const details of root.querySelectorAll("details")) details.open = true;
+  expect(await faults(root)).toEqual([]);
+  await state.bringIn();
+  await expect.element(page.getByRole("heading", { level: 1 })).toHaveTextContent("records/tops.csv is in the folder");
+  expect(await faults(root)).toEqual([]);
+});
+
+it("answers by keyboard, keeps focus on the answer, and says what is left to whoever cannot see it", async () => {
+  const { choose } = opened();
+  await choose();
+  const comma = page.getByRole("radio", { name: /^The comma/ });
+  (comma.element() as HTMLElement).focus();
+  await userEvent.keyboard(" ");
+  await expect
+    .element(page.getByRole("status"))
+    .toHaveTextContent(/^Read again: \d+ warnings left, 2 questions open\.$/);
+  await expect.element(comma).toBeChecked();
+  expect(document.activeElement).toBe(comma.element());
+});
+
+it("leads from each warning to its cell, its row or its column's head", async () => {
+  const { root, choose } = opened();
+  await choose();
+  for (const details of root.querySelectorAll("details")) details.open = true;
+  const ways = [...root.querySelectorAll<HTMLButtonElement>(".import-warnings li button")];
+  const places = ways.map((way) => {
+    way.click();
+    return document.activeElement?.id;
+  });
+  expect(ways.length).toBeGreaterThan(5);
+  expect(new Set(places).size).toBe(ways.length);
+  for (const id of places) expect(id).toMatch(/^read-1-\d+-\d+$/);
+  expect(document.activeElement?.closest(".import-table")).not.toBeNull();
+});
+
+it("says under the cell what is to be minded, beside its raw text", async () => {
+  const { root, choose } = opened();
+  await choose();
+  const cell = root.querySelector("#read-1-3-3");
+  expect(cell?.querySelector(".raw")?.textContent).toBe("4O");
+  expect(cell?.querySelector(".warning")?.textContent).toMatch(/letter stands where a digit should/i);
+});
+
+it("keeps the form as it was typed when the server refuses", async () => {
+  const { state, choose } = opened({
+    take: async () => ({ ok: false, status: 507, sentences: ["The disk is full."] }),
+  });
+  await choose();
+  await state.rename("spring.csv");
+  await userEvent.click(page.getByRole("button", { name: "Bring it in" }));
+  await expect.element(page.getByText("The disk is full.")).toBeVisible();
+  await expect
+    .element(page.getByRole("textbox", { name: "Its name in the folder called records" }))
+    .toHaveValue("spring.csv");
+});
+
+it("brings nothing in over another file until that is ticked", async () => {
+  const { state, choose } = opened();
+  await choose();
+  await state.rename("taken.csv");
+  const button = page.getByRole("button", { name: "Bring it in" });
+  await expect.element(button).toBeDisabled();
+  await userEvent.click(page.getByRole("checkbox", { name: /There is a taken\.csv already/ }));
+  await expect.element(button).toBeEnabled();
+});
+
+it("leads to the notebook that was begun, with its text as it was changed", async () => {
+  const begun: string[][] = [];
+  const { state, go, choose } = opened({
+    begin: async (...asked) => {
+      begun.push(asked);
+      return { ok: true, value: { ...samplePage(), file: asked[0] } };
+    },
+  });
+  await choose();
+  await state.bringIn();
+  await userEvent.fill(page.getByRole("textbox", { name: "How it begins" }), "# Mine\n");
+  await userEvent.click(page.getByRole("button", { name: "Begin the notebook" }));
+  await vi.waitFor(() => expect(go).toHaveBeenCalledWith("tops.md"));
+  expect(begun).toEqual([["tops.md", "# Mine\n"]]);
+});
