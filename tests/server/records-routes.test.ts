@@ -1,7 +1,9 @@
 // The record routes over a real folder: what the grid asks, and what lies on the disk afterwards.
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { spawn } from "node:child_process";
+import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { crc32 } from "node:zlib";
 import { afterEach, beforeEach, expect, it } from "vitest";
 import type { RecordEdit, RecordsPage } from "../../src/core/records/index.ts";
 import { createApp } from "../../src/server/create-app.ts";
@@ -242,4 +244,62 @@ it("reads by the description beside the file, as the notebook does", async () =>
   const { columns, rows } = await page();
   expect(columns[2]?.kind).toBe("yes-no");
   expect(rows[1]?.cells[0]).toMatchObject({ raw: "T-2", reading: "nothing measured" });
+});
+
+it("only reads in a folder that another running process holds, and says which", async () => {
+  await shop.close();
+  const other = spawn(process.execPath, ["-e", "setTimeout(() => undefined, 60000)"], { stdio: "ignore" });
+  const lock = join(folder, ".thumbrule.lock");
+  writeFileSync(lock, JSON.stringify({ pid: other.pid, began: null, claim: "theirs" }));
+  shop = opened();
+  const { digest, editable, canSetAside, problems } = await page();
+  expect([editable, canSetAside]).toEqual([false, false]);
+  expect(problems[0]?.sentence).toContain(String(other.pid));
+  const refused = { status: 423, said: { problems: [{ code: "folder-held" }] } };
+  expect(await edit(cell(1, 2, "2,4", "2,5"))).toMatchObject(refused);
+  expect(await ask(`${ADDRESS}/write`, { base: digest })).toMatchObject(refused);
+  expect(await shop.save("tops.md", new Uint8Array(), "")).toMatchObject({ saved: false, because: "held" });
+  expect(beside()).toEqual(["tops.csv"]);
+  other.kill("SIGKILL");
+  await new Promise((gone) => other.once("exit", gone));
+  expect((await edit(cell(1, 2, "2,4", "2,5"))).status).toBe(200);
+});
+
+it("sets rows of a workbook aside, and says how to edit its cells", async () => {
+  const sheet = "/api/records/records%2Fsheet.xlsx";
+  copyFileSync("tests/messy/files/d_sheet_plain.xlsx", join(folder, "records", "sheet.xlsx"));
+  const before = (await ask(sheet)).said as RecordsPage;
+  expect([before.editable, before.canSetAside]).toEqual([false, true]);
+  const send = (id: string, base: string, ...edits: RecordEdit[]) => ask(`${sheet}/edits`, { base, id, edits });
+  const raw = before.rows[0]?.cells[0]?.raw ?? "";
+  expect(await send("sheet-edit", before.digest, cell(1, 1, raw, "x"))).toMatchObject({
+    status: 422,
+    said: { problems: [{ code: "edit-in-workbook", sentence: expect.stringContaining("CSV") }] },
+  });
+  const aside = { what: "set-aside", table: 1, row: 2, reason: "warped" } as const;
+  const after = (await send("sheet-aside", before.digest, aside)).said as RecordsPage;
+  expect(after.rows.map(({ setAside }) => setAside)).toEqual([undefined, "warped"]);
+  const back = (await send("sheet-back", after.digest, { what: "undo" })).said as RecordsPage;
+  expect(back.rows).toEqual(before.rows);
+});
+
+it("cuts a torn tail of the log, keeps it beside, and says so; a later version's log is only read", async () => {
+  await edited(cell(1, 2, "2,4", "2,5"));
+  const log = `${path}.edits.jsonl`;
+  const whole = readFileSync(log, "utf8");
+  writeFileSync(log, `${whole}{"v":1,"seq":2`);
+  expect((await page()).problems).toMatchObject([{ code: "log-torn", line: 2 }]);
+  expect((await edited(cell(2, 2, "2,6", "2,7"))).problems).toEqual([]);
+  const torn = beside().find((name) => name.includes(".edits.torn-")) ?? "";
+  expect(torn).toMatch(/^tops\.csv\.edits\.torn-\d{4}-\d\d-\d\d-[0-9a-f]{12}$/);
+  expect(readFileSync(join(folder, "records", torn), "utf8")).toBe('{"v":1,"seq":2');
+  expect((await ask(`/api/table/records%2F${torn}`)).status).toBe(404);
+  // CRC-32 of '{"v":2,"seq":9}' by zlib.
+  writeFileSync(log, `${whole}{"v":2,"seq":9,"sum":"${crc32('{"v":2,"seq":9}').toString(16).padStart(8, "0")}"}\n`);
+  const { editable, problems, rows } = await page();
+  expect([editable, problems[0]?.code, rows[0]?.cells[1]?.raw]).toEqual([false, "log-newer", "2,5"]);
+  expect(await edit(cell(2, 2, "2,6", "2,7"))).toMatchObject({
+    status: 422,
+    said: { problems: [{ code: "log-newer" }] },
+  });
 });
