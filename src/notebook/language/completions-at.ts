@@ -35,6 +35,9 @@ const named = (fitting: Fitting, names: CompletionNames): readonly Omit<Completi
   ...(fitting.things.includes("a unit") ? names.units.map((label) => ({ label, is: "unit" as const })) : []),
 ];
 
+/** How much before the cursor is looked at for what is half written: longer than any name or run of words. */
+const LONGEST = 200;
+
 /** Every completion that fits. offset: the cursor, in UTF-16 units within the body; what is begun before it is replaced from `from` on. */
 export function completionsAt(
   body: string,
@@ -52,7 +55,8 @@ export function completionsAt(
         : undefined;
   const base = line?.from ?? 0;
   const text = written.slice(base);
-  const partial = /[\p{L}\p{N}_°%/-]*$/u.exec(text)?.[0] ?? "";
+  const end = text.slice(-LONGEST);
+  const partial = /[\p{L}\p{N}_°%/-]*$/u.exec(end)?.[0] ?? "";
   const at = text.length - partial.length;
   const fitting = fittingWords(kind, text.slice(0, at));
   const found: Completion[] = [
@@ -65,7 +69,7 @@ export function completionsAt(
   ];
   // A run of words half written: "allowing f" goes on as "allowing for".
   for (const begun of [/[\p{L}]+\s+[\p{L}]*$/u, /[\p{L}]+\s+[\p{L}]+\s+[\p{L}]*$/u].map(
-    (pattern) => pattern.exec(text)?.[0],
+    (pattern) => pattern.exec(end)?.[0],
   )) {
     if (begun === undefined) continue;
     const from = text.length - begun.length;

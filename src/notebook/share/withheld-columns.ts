@@ -102,6 +102,12 @@ function rawTexts(tables: ReadonlyMap<string, ColumnTable>, asked: ReadonlySet<s
   return texts;
 }
 
+function withoutStops(word: string): string {
+  let end = word.length;
+  while (end > 0 && ".!?".includes(word.charAt(end - 1))) end--;
+  return word.slice(0, end);
+}
+
 /** Places in the prose that name a hidden column or quote one of its cells; words of three letters or more. */
 function mentions(
   text: string,
@@ -111,7 +117,7 @@ function mentions(
 ): readonly CopyProblem[] {
   return notebookFromText(text, file).parts.flatMap((part) => {
     if (part.is !== "prose") return [];
-    const words = new Set(part.prose.text.split(/[\s,;:()"]+/).flatMap((word) => [word, word.replace(/[.!?]+$/, "")]));
+    const words = new Set(part.prose.text.split(/[\s,;:()"]+/).flatMap((word) => [word, withoutStops(word)]));
     const named = [...hidden].find(
       (name) => part.prose.text.includes(name) || part.prose.text.toLowerCase().includes(name.replaceAll("_", " ")),
     );
