@@ -8,7 +8,7 @@ export type Relation = { readonly type: string; readonly part: string | null };
 
 /** The name of the part that a target means, seen from a folder. */
 function partName(folder: string, target: string): string {
-  const names: string[] = target.startsWith("/") ? [] : folder.split("/");
+  const names = (target.startsWith("/") ? "" : folder).split("/").filter((name) => name !== "");
   for (const name of target.split("/")) {
     if (name === "..") names.pop();
     else if (name !== ".") names.push(name);

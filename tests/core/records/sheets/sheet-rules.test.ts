@@ -242,6 +242,23 @@ it("does not part a table at a column that a header merged across covers", async
   ]);
 });
 
+it("takes units beneath merged names for units, and words in the rows for no header", async () => {
+  const units = [
+    ["board", "thickness", null, "mass"],
+    [null, "mm", "mm", "g"],
+    ["B-1", 2, 3, 4],
+  ];
+  expect(await shapes(book(units, merges("B1:C1")))).toEqual([
+    ["S", ["board text", "thickness mm quantity", "column 3 mm quantity", "mass g quantity"], 1],
+  ]);
+  const words = [
+    ["board", "top", "back", "sides"],
+    ["B-1", "spruce", null, "maple"],
+    ["B-2", "cedar", "maple", "ebony"],
+  ];
+  expect(await shapes(book(words, merges("B2:C2")))).toMatchObject([["S", { length: 4 }, 2]]);
+});
+
 it("sets a title merged across aside", async () => {
   const rows = [["Boards"], ["board", "mass (g)"], ["B-1", 201]];
   expect((await read(book(rows, merges("A1:B1")))).setAside).toEqual([{ sheet: "S", record: 1, code: "preamble" }]);
