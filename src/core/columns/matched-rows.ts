@@ -8,12 +8,9 @@ export type MatchedRows = { readonly lefts: Int32Array; readonly rights: Int32Ar
  * Row numbers of the pairs, in the left table's order, then the right's; right is -1 where nothing matches. A row without a key matches nothing.
  */
 export function matchedRows({ left, right }: JoinKeys): MatchedRows {
+  // Left rows without a key keep -1, which no row of the right has here.
   const rightRows = Int32Array.from(right.keys()).filter((row) => (right[row] as number) >= 0);
-  const leftTable = arqueroTable({
-    // A row without a key has a key of its own that no other has.
-    key: left.map((place, row) => (place < 0 ? -1 - row : place)),
-    left: Int32Array.from(left.keys()),
-  });
+  const leftTable = arqueroTable({ key: left, left: Int32Array.from(left.keys()) });
   const rightTable = arqueroTable({ key: rightRows.map((row) => right[row] as number), right: rightRows });
   const pairs = leftTable.join_left(rightTable, "key") as unknown as {
     array: (name: string) => ArrayLike<number | undefined>;

@@ -369,3 +369,10 @@ it("a row without a key is named by its row in the file, also where rows became 
     "row 3 without id",
   );
 });
+it("look-alikes that both have their match are two pieces", () =>
+  expect(joined(["7", "007"], ["7", "007", "x"]).notes.join()).not.toContain("look alike"));
+it("a new name is taken by one column only", () => {
+  const left = textTable("tops", ["id", "h"], [["a", "1"]]);
+  const right = textTable("backs", ["id", "h", "h_2"], [["a", "2", "3"]]);
+  expect([...joinTables(left, right, "id").table.columns.keys()]).toEqual(["id", "h", "h_2", "h_2_2"]);
+});

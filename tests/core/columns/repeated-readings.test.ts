@@ -41,6 +41,7 @@ it.each([
   ["unlike names", "board,mass 1 (g),length 2 (g),width 3 (g)\nB-1,2,2,2\n"],
   ["two numbers only", "board,mass 1 (g),mass 2 (g)\nB-1,2,2\nB-2,3,3\n"],
   ["unlike units", "board,h 1 (mm),h 2 (g),h 3 (Hz)\nB-1,2,2,2\n"],
+  ["unlike units of like size", "board,h 1 (mm),h 2 (mm),h 3 (g)\nB-1,2,2,2\n"],
   ["modes, which lie apart", "board,f1 (Hz),f2 (Hz),f3 (Hz)\nB-1,98,190,380\nB-2,101,201,395\n"],
   ["modes by name", "board,mode 1 (Hz),mode 2 (Hz),mode 3 (Hz)\nB-1,98,99,100\n"],
   ["six strings", "instrument,string 1 (mm),string 2 (mm),string 3 (mm)\nG-1,3.1,3.1,3.2\n"],

@@ -96,3 +96,13 @@ it("its readings' own uncertainty joins in squares", () => {
     1e-12,
   );
 });
+it("the mean of a piece less the same mean is certain, and so it is through another column", () => {
+  const chained = withFormula(boards, "m", group("mean", name("mass"), name("board")));
+  const { uncertainty } = quantity(chained, two(name("m"), "-", group("mean", name("mass"), name("board"))));
+  closeTo(uncertainty?.[0] ?? 9, 0, 1e-12, { scale: 0.01 });
+});
+it("the spreads of two means are two errors", () => {
+  const both = two(group("mean", name("mass"), name("board")), "-", group("mean", name("mass")));
+  // B-1: sd 10 g / sqrt 3; all four: 150 160 170 180, squares 500 / 3 / 4
+  closeTo(quantity(boards, both).uncertainty?.[0] ?? 0, Math.sqrt(1e-4 / 3 + 500e-6 / 12), 1e-12);
+});
