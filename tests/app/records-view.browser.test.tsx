@@ -243,6 +243,15 @@ it("says what writing will do before it is done", async () => {
   await vi.waitFor(() => expect(server.written).toBe(1));
 });
 
+it("leads to the other tables of its file by their names", async () => {
+  await opened();
+  const tables = page.getByRole("navigation", { name: "Tables of records/tops.csv" });
+  await expect.element(tables.getByRole("link", { name: "tops" })).toHaveAttribute("aria-current", "page");
+  await expect
+    .element(tables.getByRole("link", { name: "offcuts" }))
+    .toHaveAttribute("href", "#records/tops.csv?table=2");
+});
+
 it.each([320, 1280])("keeps the page's width at %i, with only the grid scrolling sideways", async (width) => {
   await page.viewport(width, 700);
   const { state, root } = await opened();

@@ -50,7 +50,7 @@ export function sampleRecords(count = 30) {
       cells: row.cells.map((raw, col) => cell(raw, col, row.added ? undefined : history[0]?.[at]?.cells[col])),
     };
   }
-  function page(from: number, size: number, only: "all" | "warned"): RecordsPage {
+  function page(from: number, size: number, only: "all" | "warned", table = 1): RecordsPage {
     const all = rows().map((row, at) => ({ row, at }));
     const warned = all.filter(({ row }) => Number.isNaN(Number(row.cells[1]))).map(({ row, at }) => shown(row, at));
     const matching = only === "all" ? all : all.filter(({ row }) => Number.isNaN(Number(row.cells[1])));
@@ -59,8 +59,11 @@ export function sampleRecords(count = 30) {
       digest: String(server.version),
       editable: true,
       canSetAside: true,
-      table: 1,
-      tables: [{ name: "tops", rows: all.length, columns: 3 }],
+      table,
+      tables: [
+        { name: "tops", rows: all.length, columns: 3 },
+        { name: "offcuts", rows: 1, columns: 3 },
+      ],
       columns: COLUMNS.map((column, col) => ({ ...column, warnings: col === 1 ? warned.length : 0 })),
       rowCount: all.length,
       matching: matching.length,
@@ -78,9 +81,9 @@ export function sampleRecords(count = 30) {
   const stale = { ok: false, status: 409, sentences: ["The table was changed by something else."] } as const;
   const api: RecordsApi = {
     tables: async () => ({ ok: true, value: [{ file: "records/tops.csv", tables: 1, rows: rows().length }] }),
-    page: async (file, { from, count: size, only }) => {
+    page: async (file, { from, count: size, only, table }) => {
       server.asked.push(`${file} ${only} ${from}`);
-      return server.away ? gone : { ok: true, value: page(from, size, only) };
+      return server.away ? gone : { ok: true, value: page(from, size, only, table) };
     },
     edit: async (_, base, id, edits) => {
       server.ids.push(id);

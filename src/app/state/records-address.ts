@@ -3,6 +3,8 @@
 export type RecordsAddress = {
   readonly file: string;
   readonly table: number;
+  /** Name of the table, where its number is not known. */
+  readonly named?: string;
   readonly row?: number;
   readonly col?: number;
 };
@@ -14,8 +16,9 @@ const number = (asked: URLSearchParams, name: string): number | undefined => {
 };
 
 /** The link to a table, a row or a cell. */
-export function recordsAddress({ file, table, row, col }: RecordsAddress): string {
-  const asked = [table === 1 ? "" : `table=${table}`, row && `row=${row}`, col && `col=${col}`].filter(Boolean);
+export function recordsAddress({ file, table, named, row, col }: RecordsAddress): string {
+  const name = named === undefined ? "" : `named=${encodeURIComponent(named)}`;
+  const asked = [table === 1 ? "" : `table=${table}`, name, row && `row=${row}`, col && `col=${col}`].filter(Boolean);
   const path = file.split("/").map(encodeURIComponent).join("/");
   return `#${path}${asked.length ? `?${asked.join("&")}` : ""}`;
 }
@@ -32,5 +35,6 @@ export function addressFromHash(hash: string): RecordsAddress | null {
   if (!TABLE.test(file)) return null;
   const asked = new URLSearchParams(query);
   const [table, row, col] = ["table", "row", "col"].map((name) => number(asked, name));
-  return { file, table: table ?? 1, ...(row && { row }), ...(col && { col }) };
+  const named = asked.get("named");
+  return { file, table: table ?? 1, ...(named && { named }), ...(row && { row }), ...(col && { col }) };
 }

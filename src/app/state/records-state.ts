@@ -159,6 +159,28 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
     return true;
   }
 
+  /** The number of the table that an address means; its name counts once the file's tables are known. */
+  function tableOf({ file, table, named }: RecordsAddress): number {
+    const known = head.value?.file === file ? head.value.tables : [];
+    return known.findIndex(({ name }) => name === named) + 1 || table;
+  }
+
+  async function openAt(address: RecordsAddress | null): Promise<void> {
+    const wanted = address === null ? null : { file: address.file, table: tableOf(address) };
+    if (wanted === null || wanted.file !== open.value?.file || wanted.table !== open.value.table) {
+      if (!(await save())) return;
+      batch(() => {
+        [open.value, only.value, place.value] = [wanted, "all", START];
+        [message.value, troubles.value] = ["", []];
+        rows.clear();
+      });
+      if (wanted !== null) settle(await rows.look(0, 0));
+    }
+    if (address === null || wanted === null) return;
+    if (tableOf(address) !== wanted.table) return openAt({ ...address, table: tableOf(address) });
+    if (address.row !== undefined) await goToRow(address.row, address.col ?? 0);
+  }
+
   async function step(what: "undo" | "redo", said: string): Promise<void> {
     if (draft.value === null && (await edit([{ what }]))) message.value = said;
   }
@@ -183,20 +205,7 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
       const asked = await api.tables();
       if (asked.ok) tables.value = asked.value;
     },
-    open: async (address) => {
-      const same = address !== null && address.file === open.value?.file && address.table === open.value.table;
-      if (!same) {
-        if (!(await save())) return;
-        batch(() => {
-          [open.value, only.value, place.value, draft.value] = [address, "all", START, null];
-          [faults.value, stale.value, message.value, troubles.value] = [[], false, "", []];
-          rows.clear();
-        });
-      }
-      if (address === null) return;
-      if (address.row !== undefined) await goToRow(address.row, address.col ?? 0);
-      else if (!same) settle(await rows.look(0, 0));
-    },
+    open: openAt,
     look: async (first, last) => settle(await rows.look(first, last)),
     show: async (which) => {
       if (!(await save())) return;

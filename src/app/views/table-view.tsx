@@ -32,7 +32,7 @@ const Cell = ({ cell, words }: { readonly cell: GridCell | undefined; readonly w
     {cell?.warning === undefined ? null : (
       <details class="warning">
         <summary>warning</summary>
-        {cell.warning}
+        <span>{cell.warning}</span>
       </details>
     )}
   </td>

@@ -49,7 +49,9 @@ const CellTable = ({ cells }: { readonly cells: readonly TraceCell[] }) => {
                 {link === null ? (
                   cell.row
                 ) : (
-                  <a href={link({ file: cell.file, table: 1, row: cell.row, col: cell.col })}>{cell.row}</a>
+                  <a href={link({ file: cell.file, table: 1, named: cell.table, row: cell.row, col: cell.col })}>
+                    {cell.row}
+                  </a>
                 )}
               </td>
               {column === null && (

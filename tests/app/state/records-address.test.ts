@@ -4,6 +4,7 @@ import { addressFromHash, recordsAddress } from "../../../src/app/state/records-
 it.each([
   ["#records/tops.csv", { file: "records/tops.csv", table: 1 }],
   ["#records/tops.csv?table=2&row=17&col=3", { file: "records/tops.csv", table: 2, row: 17, col: 3 }],
+  ["#book.xlsx?named=Sheet%202&row=4", { file: "book.xlsx", table: 1, named: "Sheet 2", row: 4 }],
   ["#my%20%3F%23%25.xlsx?row=1", { file: "my ?#%.xlsx", table: 1, row: 1 }],
 ] as const)("%s names its table, and is its link", (hash, address) => {
   expect(addressFromHash(hash)).toEqual(address);

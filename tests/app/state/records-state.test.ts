@@ -159,6 +159,18 @@ it("saves what was written before it goes elsewhere, and goes nowhere when that 
   expect(state.place.value).toEqual({ position: 29, col: 3 });
 });
 
+it("opens a table by its name, and stays in it for a row of it", async () => {
+  const { state, server } = await opened();
+  await state.open({ file: "records/tops.csv", table: 1, named: "offcuts", row: 4, col: 2 });
+  expect(state.head.value?.table).toBe(2);
+  expect(state.place.value).toEqual({ position: 3, col: 2 });
+  const asked = server.asked.length;
+  await state.open({ file: "records/tops.csv", table: 2, row: 5 });
+  expect(server.asked.length).toBe(asked);
+  await state.open({ file: "records/tops.csv", table: 1, named: "no such table" });
+  expect(state.head.value?.table).toBe(1);
+});
+
 it("goes where it was sent while a cell was being saved, once it is", async () => {
   const { state, rows, server } = await opened(30, { row: 3, col: 2 });
   state.begin();
