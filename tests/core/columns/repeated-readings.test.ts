@@ -62,6 +62,10 @@ it.each([
   ["a batch", `batch,thickness (mm)\n${rows}`],
   ["pieces of which few repeat", "board id,thickness (mm)\nB-1,2.3\nB-1,2.4\nB-2,2.2\nB-3,2.1\nB-4,2.5\n"],
   [
+    "pieces of which a third repeats",
+    "board id,thickness (mm)\nB-1,2.3\nB-1,2.4\nB-2,2.2\nB-2,2.1\nB-3,2.5\nB-4,2.5\nB-5,2.5\nB-6,2.5\n",
+  ],
+  [
     "a column that names each row",
     "top id,board id,thickness (mm)\nT-1,B-1,2.3\nT-2,B-1,2.4\nT-3,B-2,2.2\nT-4,B-2,2.5\n",
   ],
