@@ -5,6 +5,7 @@ import { render } from "preact";
 import { openForPrint } from "./open-for-print.ts";
 import { Page } from "./page.tsx";
 import { api } from "./state/api.ts";
+import { base64Of } from "./state/base64-of.ts";
 import { importApi } from "./state/import-api.ts";
 import { importState } from "./state/import-state.ts";
 import { pageState } from "./state/page-state.ts";
@@ -29,15 +30,6 @@ async function keep(date: string, without: readonly string[]): Promise<void> {
   link.click();
   URL.revokeObjectURL(link.href);
 }
-
-/** The bytes of a file as the browser itself encodes them, so that a large one does not hold up the page. */
-const base64Of = (file: Blob) =>
-  new Promise<string>((done, failed) => {
-    const reader = new FileReader();
-    reader.addEventListener("load", () => done(String(reader.result).replace(/^[^,]*,/, "")));
-    reader.addEventListener("error", () => failed(reader.error));
-    reader.readAsDataURL(file);
-  });
 
 /** Whether the address leads to bringing in a table; `#begin=records/tops.csv` offers a notebook for one that lies in the folder. */
 function followBringing(named: string): boolean {

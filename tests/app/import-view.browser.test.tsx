@@ -4,6 +4,7 @@ import axe from "axe-core";
 import { render } from "preact";
 import { afterEach, expect, it, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
+import { base64Of } from "../../src/app/state/base64-of.ts";
 import type { ImportApi, ImportFile } from "../../src/app/state/import-api.ts";
 import { importState } from "../../src/app/state/import-state.ts";
 import { ImportView } from "../../src/app/views/import-view.tsx";
@@ -24,15 +25,15 @@ const UNTIDY = [
 ].join("\n");
 
 function opened(own: Partial<ImportApi> = {}) {
-  const readOf = ({ name, base64, answers }: ImportFile) => {
-    const bytes = new TextEncoder().encode(base64);
+  const readOf = async ({ name, base64, answers }: ImportFile) => {
+    const bytes = new Uint8Array(await base64.arrayBuffer());
     const held = answers ?? { read: {}, about: {} };
     const result = readTable(bytes, `records/${name}`, held.read);
     return importReadingOf({ bytes, result, answers: held, remembered: null, exists: name === "taken.csv" });
   };
   const suggestion = { file: "tops.md", text: "# Tops\n", entry: "```records tops\n```\n" };
   const api: ImportApi = {
-    read: async (file) => ({ ok: true, value: readOf(file) }),
+    read: async (file) => ({ ok: true, value: await readOf(file) }),
     take: async ({ name }) => ({ ok: true, value: { file: `records/${name}`, tables: ["tops"], suggestion } }),
     suggest: async () => ({ ok: true, value: suggestion }),
     begin: async (file) => ({ ok: true, value: { ...samplePage(), file } }),
@@ -40,7 +41,7 @@ function opened(own: Partial<ImportApi> = {}) {
     save: async (file) => ({ ok: true, value: { ...samplePage(), file } }),
     ...own,
   };
-  const state = importState(api, async (file) => (file as File).text());
+  const state = importState(api, async (file) => file as File);
   const go = vi.fn();
   const root = document.createElement("div");
   document.documentElement.lang = "en";
@@ -66,6 +67,13 @@ afterEach(() => {
 });
 const faults = async (root: Element) =>
   (await axe.run(root)).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+
+it("encodes a file in pieces that join to its base64", async () => {
+  const bytes = Uint8Array.from({ length: 3 * 2 ** 20 + 5 }, (_, at) => at % 251);
+  const text = await (await base64Of(new Blob([bytes]))).text();
+  expect(Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0))).toEqual(bytes);
+  expect(await (await base64Of(new Blob([]))).text()).toBe("");
+});
 
 it.each(["light", "dark"])("has no fault that a checker of accessibility finds, %s", async (scheme) => {
   const { state, root, choose } = opened();

@@ -42,7 +42,7 @@ async function opened() {
     <Page
       state={state}
       records={records}
-      bringing={importState({} as ImportApi, async () => "")}
+      bringing={importState({} as ImportApi, async () => new Blob())}
       go={() => undefined}
       today="2026-03-14"
       loadEditor={async (input) => codeEditor(input)}

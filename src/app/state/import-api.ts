@@ -3,8 +3,8 @@ import type { ImportAnswers, ImportReading } from "../../core/records/index.ts";
 import type { PageData } from "../../notebook/share/index.ts";
 import { type Asked, askServer, withBody } from "./ask-server.ts";
 
-/** A file as it is sent; `answers` null: those that are remembered. */
-export type ImportFile = { readonly name: string; readonly base64: string; readonly answers: ImportAnswers | null };
+/** A file as it is sent: its bytes are never one text in the page, which would hold it up. `answers` null: those that are remembered. */
+export type ImportFile = { readonly name: string; readonly base64: Blob; readonly answers: ImportAnswers | null };
 
 /** A notebook to begin with; `entry`: its records entry alone. */
 export type Suggestion = { readonly file: string; readonly text: string; readonly entry: string };
@@ -26,16 +26,19 @@ export type ImportApi = {
 /** The api over `fetch`. */
 export function importApi(away: string): ImportApi {
   const ask = askServer(away);
-  const body = ({ name, base64, answers }: ImportFile) => ({
-    name,
-    base64,
-    options: answers === null ? null : answers.read,
-    about: answers === null ? null : answers.about,
-  });
+  const sent = ({ name, base64, answers }: ImportFile, more: object = {}): RequestInit => {
+    const [options, about] = answers === null ? [null, null] : [answers.read, answers.about];
+    const rest = JSON.stringify({ name, options, about, ...more });
+    return {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: new Blob([rest.slice(0, -1), ',"base64":"', base64, '"}']),
+    };
+  };
   const named = (file: string) => `api/notebook/${encodeURIComponent(file)}`;
   return {
-    read: (file) => ask<ImportReading>("api/import/read", withBody("POST", body(file))),
-    take: (file, replace) => ask<Taken>("api/import", withBody("POST", { ...body(file), replace })),
+    read: (file) => ask<ImportReading>("api/import/read", sent(file)),
+    take: (file, replace) => ask<Taken>("api/import", sent(file, { replace })),
     suggest: (table) => ask<Suggestion>(`api/first-notebook/${encodeURIComponent(table)}`),
     begin: (name, text) => ask<PageData>("api/notebook", withBody("POST", { name, text })),
     open: (notebook) => ask<PageData>(named(notebook)),

@@ -61,7 +61,7 @@ const nowAsked = (before: readonly AskedQuestion[], open: readonly ImportQuestio
 ];
 
 /** The state over an api. encoded: the bytes of a chosen file as base64. */
-export function importState(api: ImportApi, encoded: (file: ChosenFile) => Promise<string>): ImportState {
+export function importState(api: ImportApi, encoded: (file: ChosenFile) => Promise<Blob>): ImportState {
   const shown = signal(false);
   const name = signal("");
   const reading = signal<ImportReading | null>(null);
@@ -72,7 +72,7 @@ export function importState(api: ImportApi, encoded: (file: ChosenFile) => Promi
   const broughtIn = signal<BroughtIn | null>(null);
   const message = signal("");
   const troubles = signal<readonly string[]>([]);
-  const bytes = signal<string | null>(null);
+  const bytes = signal<Blob | null>(null);
   const answers = signal<ImportAnswers | null>(null);
   const run = { asked: 0, reading: Promise.resolve(), taking: false };
 

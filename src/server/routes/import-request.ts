@@ -78,18 +78,28 @@ async function describedAt(workspace: Workspace, path: string): Promise<Describe
   return text !== null && description?.ok ? { path, text, description: description.value } : null;
 }
 
+const HEAD = 1024 * 1024;
+const LF = 10;
+/** Enough of a file to know its columns by: whole lines of a long text, all of a workbook. */
+function headOf(bytes: Uint8Array): Uint8Array {
+  const isPacked = bytes[0] === 0x50 && bytes[1] === 0x4b;
+  return isPacked || bytes.length <= HEAD ? bytes : bytes.subarray(0, bytes.lastIndexOf(LF, HEAD) + 1 || HEAD);
+}
+
 /** The description of the file itself; without one, that of a file of the same shape: last month's export. */
 async function remembered(workspace: Workspace, { file, bytes }: ImportRequest): Promise<Described | null> {
   const own = descriptionPath(file);
   const paths = await workspace.descriptions();
   if (paths.includes(own)) return describedAt(workspace, own);
-  const plain = shapeOf(await readRecords(bytes, file));
+  if (paths.length === 0) return null;
+  const head = headOf(bytes);
+  const plain = shapeOf(await readRecords(head, file));
   for (const path of [...paths].sort().reverse()) {
     const found = await describedAt(workspace, path);
     const fields = Object.keys(found?.description.columns ?? {});
     if (found === null || fields.length === 0) continue;
     const { read } = found.description;
-    const names = read?.encoding === undefined ? plain : shapeOf(await readRecords(bytes, file, read));
+    const names = read?.encoding === undefined ? plain : shapeOf(await readRecords(head, file, read));
     if (isSame(fields, names)) return found;
   }
   return null;

@@ -48,14 +48,15 @@ function opened(own: Partial<ImportApi> = {}) {
     save: async (file, text) => ({ ok: true, value: { ...samplePage(), file, text } }),
     ...own,
   };
-  return { read, taken, state: importState(api, async ({ name }) => `bytes of ${name}`) };
+  return { read, taken, state: importState(api, async () => BYTES) };
 }
+const BYTES = new Blob(["UGllY2U="]);
 const tops = { name: "tops.csv", size: 10 };
 
 it("reads what was chosen with what is remembered, and says how many warnings and questions there are", async () => {
   const { state, read } = opened();
   await state.choose(tops);
-  expect(read).toEqual([{ name: "tops.csv", base64: "bytes of tops.csv", answers: null }]);
+  expect(read).toEqual([{ name: "tops.csv", base64: BYTES, answers: null }]);
   expect(state.message.value).toBe("Read: 2 warnings, 1 question open.");
   expect(state.unsaved.value).toBe(true);
 });
@@ -126,7 +127,7 @@ it("brings in what was read, with its answers, and offers a notebook", async () 
   state.mayReplace(true);
   await state.bringIn();
   expect(taken).toEqual([
-    { name: "tops.csv", base64: "bytes of tops.csv", answers: { read: { decimal: "," }, about: {} }, replace: true },
+    { name: "tops.csv", base64: BYTES, answers: { read: { decimal: "," }, about: {} }, replace: true },
   ]);
   expect(state.broughtIn.value).toEqual({ table: "records/tops.csv", suggestion });
   expect(state.unsaved.value).toBe(false);
