@@ -423,6 +423,35 @@ it("takes the format's unit before the header's, and a number in an id column fo
   ]);
 });
 
+it("says of every number whose format has another unit than the heading", async () => {
+  const rows = [
+    ["piece", "width (mm)"],
+    ["a", styled(3, 2.5)],
+    ["b", styled(3, 3)],
+  ];
+  expect(await columnOf(book(rows, { formats }), 1)).toEqual([
+    ["2.5", "quantity", 2.5, "cm", "unit-differs"],
+    ["3", "quantity", 3, "cm", "unit-differs"],
+  ]);
+});
+
+it("takes a row for a record that holds nothing but a formula without a result", async () => {
+  const rows: Row[] = [
+    ["piece", "width (mm)"],
+    ["a", 2],
+    [null, { cell: "><f>B2</f>" }],
+  ];
+  expect(await columnOf(book(rows), 1)).toEqual([
+    ["2", "quantity", 2, "mm"],
+    ["", "unreadable", null, null, "formula-without-value"],
+  ]);
+});
+
+it("takes frequencies for pitches where a note stands among them", async () => {
+  const rows = [["piece", "tap"], ["a", "G#2"], ...[110, 220, 330].map((one) => ["b", styled(7, one)] as Row)];
+  expect((await columnOf(book(rows, { formats }), 1)).map(([, kind]) => kind)).toEqual(Array(4).fill("pitch"));
+});
+
 it("reads frequencies by their format among pitches", async () => {
   const rows = [
     ["piece", "tap"],
