@@ -66,7 +66,7 @@ function fromSpace(text: string): Heading | null {
 /** Longer than any unit with the space before it. */
 const LONGEST_TAIL = 26;
 
-/** Whether the slash or underscore at a place stands inside a quotient of units: "speed m/s", "density_kg_m3". */
+/** Whether the slash or underscore at a place stands inside a unit of two: "speed m/s", "density_kg_m3", "torque_N_m". */
 function isInUnit(text: string, at: number): boolean {
   const before = text.slice(Math.max(0, at - LONGEST_TAIL), at).trimEnd();
   const above = before.slice(Math.max(before.lastIndexOf(" "), before.lastIndexOf("_")) + 1);
@@ -74,7 +74,7 @@ function isInUnit(text: string, at: number): boolean {
     .slice(at + 1, at + LONGEST_TAIL)
     .trimStart()
     .split(" ");
-  return importUnit(`${above}/${below}`) !== null;
+  return importUnit(`${above}/${below}`) !== null || (text[at] === "_" && importUnit(`${above}.${below}`) !== null);
 }
 
 /** After a comma, slash or underscore: the first of them with a unit, and nothing else, on its right. */
