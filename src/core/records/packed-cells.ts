@@ -1,7 +1,8 @@
 // A column's readings into its packed cells: what is read once for many equal cells is written to each of their rows.
 import { type Cells, cellKinds } from "./cells.ts";
-import { type ColumnScan, LONE } from "./readers/column-scan.ts";
+import type { ColumnScan } from "./readers/column-scan.ts";
 import type { ColumnReading, ColumnSource } from "./readers/column-source.ts";
+import { LONE } from "./readers/numeral-counts.ts";
 
 /** A list that keeps each value once, after a first one which is place 0. */
 function onceList<T>(first: T): { list: T[]; placeOf: (value: T) => number } {

@@ -1,5 +1,6 @@
 // Rows that repeat an earlier one: rows of equal hash are compared field by field.
-import { type ColumnScan, LONE, NUMERAL } from "../readers/column-scan.ts";
+import type { ColumnScan } from "../readers/column-scan.ts";
+import { LONE, NUMERAL } from "../readers/numeral-counts.ts";
 import { fieldAt, type RawRecords, widthOf } from "../source/raw-records.ts";
 import { isSameStretch, stretchHash } from "../source/text-places.ts";
 import type { TableLayout } from "./table-layout.ts";

@@ -2,7 +2,7 @@
 import type { RawCells } from "../cells.ts";
 import type { RawRecords } from "../source/raw-records.ts";
 import { noTexts, placeOf, stretchHash, type TextPlaces } from "../source/text-places.ts";
-import { type NumeralCounts, numeralCounts } from "./numeral-counts.ts";
+import { LONE, NUMERAL, type NumeralCounts, numeralCounts } from "./numeral-counts.ts";
 import { plainNumeral } from "./plain-numeral.ts";
 import { storedNumerals } from "./stored-numerals.ts";
 import { storedSort, storedUnit } from "./stored-sort.ts";
@@ -20,8 +20,6 @@ export type ColumnScan = {
   readonly numbers: Float64Array | null;
   readonly numerals: NumeralCounts;
 };
-export const NUMERAL = -1;
-export const LONE = -2;
 
 /** Where the fields of a column stand in the text; a field that is missing is an empty one. */
 function stretchesOf({ firsts, starts, ends }: RawRecords, rows: Int32Array, place: number) {

@@ -1,6 +1,10 @@
 // What is known of the plain numerals of a column together, so that no reader needs to look at each.
 import type { RawCells } from "../cells.ts";
 
+/** Places of a scan that are no places of texts: a numeral, and the first of the cells of their own. */
+export const NUMERAL = -1;
+export const LONE = -2;
+
 /** Numbers of rows. In a workbook they are of its stored numbers, which vote for nothing. */
 export type NumeralCounts = {
   readonly all: number;

@@ -1,7 +1,7 @@
 // In a column of ids, a value that an earlier row has.
 import type { Reading } from "../reading.ts";
-import { LONE, NUMERAL } from "./column-scan.ts";
 import type { ColumnSource } from "./column-source.ts";
+import { LONE, NUMERAL } from "./numeral-counts.ts";
 
 const SHARE_OF_DIFFERENT = 0.8;
 

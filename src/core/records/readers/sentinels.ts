@@ -1,7 +1,7 @@
 // Numbers that people write for "missing": -99, -999, -9999, 999, 9999, where they stand far outside the rest.
 import type { Reading } from "../reading.ts";
-import { NUMERAL } from "./column-scan.ts";
 import type { ColumnSource } from "./column-source.ts";
+import { NUMERAL } from "./numeral-counts.ts";
 
 const SENTINELS = new Set([-99, -999, -9999, 999, 9999]);
 const isSentinel = (value: number) => (value >= 99 || value <= -99) && SENTINELS.has(value);

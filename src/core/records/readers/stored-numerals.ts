@@ -1,7 +1,6 @@
 // A workbook's stored numbers in a column, as the plain numerals of a text are: taken out as numbers, and counted together.
 import type { RawRecords } from "../source/raw-records.ts";
-import { LONE, NUMERAL } from "./column-scan.ts";
-import { FIRST_SERIAL, LAST_SERIAL, type NumeralCounts } from "./numeral-counts.ts";
+import { FIRST_SERIAL, LAST_SERIAL, LONE, NUMERAL, type NumeralCounts } from "./numeral-counts.ts";
 import { plainNumeral } from "./plain-numeral.ts";
 import { storedSort } from "./stored-sort.ts";
 
