@@ -71,7 +71,8 @@ const faults = async (root: Element) =>
 it("encodes a file in pieces that join to its base64", async () => {
   const bytes = Uint8Array.from({ length: 3 * 2 ** 20 + 5 }, (_, at) => at % 251);
   const text = await (await base64Of(new Blob([bytes]))).text();
-  expect(Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0))).toEqual(bytes);
+  const back = atob(text);
+  expect([back.length, bytes.findIndex((byte, at) => back.charCodeAt(at) !== byte)]).toEqual([bytes.length, -1]);
   expect(await (await base64Of(new Blob([]))).text()).toBe("");
 });
 
