@@ -21,9 +21,12 @@ function* printedList(name: string, list: readonly unknown[]): Iterable<string> 
 }
 
 /** A result of reading as JSON of its published shape, a piece at a time: a large table is never in memory as one text. `more`: members after it. */
-export function* printedReadResult(
+export const printedReadResult = (result: ReadResult, more: Readonly<Record<string, unknown>> = {}): Iterable<string> =>
+  pieces(result, more);
+
+function* pieces(
   { file, options, tables, setAside, warnings }: ReadResult,
-  more: Readonly<Record<string, unknown>> = {},
+  more: Readonly<Record<string, unknown>>,
 ): Iterable<string> {
   yield `{${pairs({ file, ...(options ? { options } : {}) })},"tables":[`;
   for (const [at, table] of tables.entries()) {

@@ -1,5 +1,5 @@
 // Where records and fields stand in a text, by the same rules as `splitRecords`: what an edit replaces must be what reading reads.
-import { closingQuote, lastOddRun } from "../source/quote-runs.ts";
+import { closingQuote, lastOddRun } from "../source/closing-quote.ts";
 
 const SPACE = 32;
 const QUOTE = 34;

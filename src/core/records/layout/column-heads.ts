@@ -2,9 +2,9 @@
 
 import { heading } from "../readers/heading.ts";
 import type { ColumnKind } from "../reading.ts";
-import { isEmptyAt } from "../source/empty-fields.ts";
+import { isEmptyAt } from "../source/is-empty-field.ts";
 import { fieldsOf, widthOf } from "../source/raw-records.ts";
-import { unitOfField } from "./record-shape.ts";
+import { unitOfField } from "./is-units-row.ts";
 import type { TableLayout } from "./table-layout.ts";
 
 /** `place`: position in the records, from 0; `kind`: what the maker says of the column in its description, null where nothing. */

@@ -1,9 +1,10 @@
 // Where the header stands.
-import { filledCount, isBlankRecord } from "../source/empty-fields.ts";
+
 import { isComment } from "../source/is-comment.ts";
+import { filledCount, isBlankRecord } from "../source/is-empty-field.ts";
 import { fieldsOf, type RawRecords, widthOf } from "../source/raw-records.ts";
 import { fieldSort } from "./field-sort.ts";
-import { isRule, isWords } from "./record-shape.ts";
+import { isRule, isWords } from "./is-units-row.ts";
 
 /** The commonest number of filled fields, the larger at a tie. */
 function commonest(records: RawRecords): number {

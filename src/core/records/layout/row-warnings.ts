@@ -1,5 +1,5 @@
 // Rows that are too short, too long, or a repetition.
-import { isEmptyAt } from "../source/empty-fields.ts";
+import { isEmptyAt } from "../source/is-empty-field.ts";
 import { widthOf } from "../source/raw-records.ts";
 import type { ColumnHead } from "./column-heads.ts";
 import type { TableLayout } from "./table-layout.ts";

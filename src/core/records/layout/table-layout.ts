@@ -1,11 +1,11 @@
 // Which records are header, units, rows, and which are set aside; where one table ends and the next begins.
 import type { RecordSetAside } from "../read-result.ts";
-import { filledCount, firstLetter, isBlankRecord } from "../source/empty-fields.ts";
 import { isComment, isRowComment } from "../source/is-comment.ts";
+import { filledCount, firstLetter, isBlankRecord } from "../source/is-empty-field.ts";
 import { fieldsOf, type RawRecords } from "../source/raw-records.ts";
 import { isGradeOrPitch, isValue } from "./field-sort.ts";
 import { headerPlace } from "./header-place.ts";
-import { isRule, isSameRecord, isTotal, isUnitsRow, isWords } from "./record-shape.ts";
+import { isRule, isSameRecord, isTotal, isUnitsRow, isWords } from "./is-units-row.ts";
 
 /** Records by their place among the records of the file, from 0. */
 export type TableLayout = {

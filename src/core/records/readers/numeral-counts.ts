@@ -32,20 +32,16 @@ const [ONE, TWO, ZERO, MINUS] = [49, 50, 48, 45];
 export const FIRST_SERIAL = 36526;
 export const LAST_SERIAL = 54788;
 
-/** Counts what `plainNumeral` found by row, 0 where it found nothing. */
-export function numeralCounts(
-  { text, starts, ends }: RawCells,
-  numbers: Float64Array,
-  found: Uint8Array,
-): NumeralCounts {
-  const votes = new Int32Array(8);
+type ShapeCounts = Pick<NumeralCounts, "zeros" | "bare" | "padded" | "years" | "serials">;
+
+/** What the digits of numerals look like. Of use only where the column's name and unit leave its kind open. */
+function shapeCounts({ text, starts, ends }: RawCells, numbers: Float64Array, found: Uint8Array): ShapeCounts {
   let [zeros, bare, padded, years, serials] = [0, 0, 0, 0, 0];
   for (let row = 0; row < found.length; row++) {
     const one = found[row] ?? 0;
     if (one === 0) continue;
     const vote = one & 7;
     const decimals = one >> 3;
-    votes[vote] = (votes[vote] ?? 0) + 1;
     const start = starts[row] ?? 0;
     const size = (ends[row] ?? 0) - start;
     const first = text.charCodeAt(start);
@@ -59,19 +55,49 @@ export function numeralCounts(
     if (size === 4 && (first === ONE || first === TWO)) years++;
     if (size === 5 && value >= FIRST_SERIAL && value <= LAST_SERIAL) serials++;
   }
-  const [, none = 0, point = 0, comma = 0, waitingPoint = 0, waitingComma = 0] = votes;
+  return { zeros, bare, padded, years, serials };
+}
+
+/** How many numerals vote how, by place in `numeralVotes`. */
+function voteCounts(found: Uint8Array): Int32Array {
+  const votes = new Int32Array(8);
+  for (let row = 0; row < found.length; row++) {
+    const vote = (found[row] ?? 0) & 7;
+    votes[vote] = (votes[vote] ?? 0) + 1;
+  }
+  return votes;
+}
+
+/** Counts what `plainNumeral` found by row, 0 where it found nothing. */
+export function numeralCounts(raw: RawCells, numbers: Float64Array, found: Uint8Array): NumeralCounts {
+  const [, none = 0, point = 0, comma = 0, waitingPoint = 0, waitingComma = 0] = voteCounts(found);
   const waiting = waitingPoint + waitingComma;
+  let known: ShapeCounts | null = null;
+  const shapes = () => {
+    known ??= shapeCounts(raw, numbers, found);
+    return known;
+  };
   return {
     all: none + point + comma + waiting,
     point,
     comma,
     waiting,
     waitingPoint,
-    zeros,
-    bare,
-    padded,
-    years,
-    serials,
+    get zeros() {
+      return shapes().zeros;
+    },
+    get bare() {
+      return shapes().bare;
+    },
+    get padded() {
+      return shapes().padded;
+    },
+    get years() {
+      return shapes().years;
+    },
+    get serials() {
+      return shapes().serials;
+    },
     unit: null,
     fractions: 0,
   };

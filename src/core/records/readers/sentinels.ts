@@ -3,8 +3,8 @@ import type { Reading } from "../reading.ts";
 import type { ColumnSource } from "./column-source.ts";
 import { NUMERAL } from "./numeral-counts.ts";
 
-const SENTINELS = new Set([-99, -999, -9999, 999, 9999]);
-const isSentinel = (value: number) => (value >= 99 || value <= -99) && SENTINELS.has(value);
+const isSentinel = (value: number) =>
+  value === 999 || value === 9999 || value === -99 || value === -999 || value === -9999;
 
 /** What the other numbers come to. */
 type Rest = { readonly largest: number; readonly smallest: number };

@@ -5,7 +5,7 @@ import { fieldAt } from "../source/raw-records.ts";
 import type { ColumnScan } from "./column-scan.ts";
 import { type ColumnCell, type ColumnSource, wordsOf } from "./column-source.ts";
 import { field } from "./field.ts";
-import { isPlainWord } from "./plain-word.ts";
+import { isPlainWord } from "./is-plain-word.ts";
 import { quantityDraft } from "./quantity-draft.ts";
 import { isFormulaLike, specialWords } from "./special-words.ts";
 import { storedColumnCell } from "./stored-column-cell.ts";

@@ -1,6 +1,6 @@
 // Headers of two rows: names merged across, and a row of names beneath. They become one row of joined names, and the upper one
 // a blank row.
-import { isUnitsRow, isWords } from "../layout/record-shape.ts";
+import { isUnitsRow, isWords } from "../layout/is-units-row.ts";
 import { heading } from "../readers/heading.ts";
 import type { Merge } from "./sheet-grid.ts";
 

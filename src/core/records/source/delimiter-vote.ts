@@ -1,6 +1,7 @@
 // Which character parts the fields: each candidate splits the first 50 records, and the steadiest wins.
-import { isBlankRecord } from "./empty-fields.ts";
+
 import { isComment } from "./is-comment.ts";
+import { isBlankRecord } from "./is-empty-field.ts";
 import { widthOf } from "./raw-records.ts";
 import { splitRecords } from "./split-records.ts";
 import { withoutOuterPipes } from "./without-outer-pipes.ts";

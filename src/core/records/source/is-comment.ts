@@ -1,4 +1,4 @@
-import { firstLetter } from "./empty-fields.ts";
+import { firstLetter } from "./is-empty-field.ts";
 import { fieldAt, type RawRecords, widthOf } from "./raw-records.ts";
 
 const [HASH, SLASH] = [35, 47];

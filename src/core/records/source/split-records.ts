@@ -1,6 +1,6 @@
 // Text to records by the rules of RFC 4180, and what to do where a file does not keep them: stray and unclosed quotes, mixed line ends.
 import { limits } from "../../base/index.ts";
-import { closingQuote, lastOddRun } from "./quote-runs.ts";
+import { closingQuote, lastOddRun } from "./closing-quote.ts";
 import type { QuoteTrouble, RawRecords } from "./raw-records.ts";
 
 const SPACE = 32;
@@ -14,6 +14,23 @@ function roomy(list: Int32Array<ArrayBuffer>, length: number): Int32Array<ArrayB
   const wider = new Int32Array(Math.ceil(list.length * 1.5) + 16);
   wider.set(list);
   return wider;
+}
+
+/** The quote that opens a field, after spaces; -1 if none does. */
+function openingQuote(text: string, at: number, mark: number): number {
+  let open = at;
+  if (mark !== SPACE) while (text.charCodeAt(open) === SPACE) open++;
+  return text.charCodeAt(open) === QUOTE ? open : -1;
+}
+
+/** Where a stretch without quotes ends: at a delimiter, a line end or the end of the text. */
+function stretchEnd(text: string, from: number, mark: number): number {
+  let end = from;
+  for (const { length } = text; end < length; end++) {
+    const code = text.charCodeAt(end);
+    if (code === mark || code === LF || code === CR) break;
+  }
+  return end;
 }
 
 /**
@@ -32,48 +49,28 @@ export function splitRecords(text: string, delimiter: string | null, start = 0, 
   const lastOdd = quotes ? lastOddRun(text) : -1;
   let [at, fields, count, filled] = [start, 0, 0, 0];
 
-  /** Where the text after a quoted part begins; the field's quotes are settled here. `from`: where the field begins. */
-  const quoted = (from: number): number => {
-    let open = from;
-    if (mark !== SPACE) while (text.charCodeAt(open) === SPACE) open++;
-    if (text.charCodeAt(open) !== QUOTE) return from;
-    const close = closingQuote(text, open, lastOdd);
-    if (close < 0) {
-      codes.set(fields, "unclosed-quote");
-      return from;
-    }
-    starts[fields] = open + 1;
-    ends[fields] = close;
-    return close + 1;
-  };
-  /** A field whose closing quote stands at `close` and which goes on to `end`: its parts are joined if it is no one stretch. */
-  const settle = (close: number, end: number) => {
-    const inner = text.slice(starts[fields], ends[fields]);
-    if (end > close) codes.set(fields, "stray-quote");
-    if (end > close || inner.includes('"')) apart.set(fields, inner.replaceAll('""', '"') + text.slice(close, end));
-  };
-
   while (at < length && fields <= limits.cells.value) {
     firsts = roomy(firsts, count + 1);
     firsts[count++] = fields;
     let some = false;
     for (let open = true; open; ) {
       if (fields >= starts.length) [starts, ends] = [roomy(starts, fields), roomy(ends, fields)];
-      const from = quotes ? quoted(at) : at;
-      let end = from;
-      let code = -1;
-      while (end < length) {
-        code = text.charCodeAt(end);
-        if (code === mark || code === LF || code === CR) break;
-        end++;
+      const quote = quotes ? openingQuote(text, at, mark) : -1;
+      const close = quote < 0 ? -1 : closingQuote(text, quote, lastOdd);
+      const from = close < 0 ? at : close + 1;
+      const end = stretchEnd(text, from, mark);
+      starts[fields] = close < 0 ? at : quote + 1;
+      ends[fields] = close < 0 ? end : close;
+      if (quote >= 0) {
+        const inner = close < 0 ? "" : text.slice(quote + 1, close);
+        if (close < 0) codes.set(fields, "unclosed-quote");
+        else if (end > from) codes.set(fields, "stray-quote");
+        if (close >= 0 && (end > from || inner.includes('"')))
+          apart.set(fields, inner.replaceAll('""', '"') + text.slice(from, end));
       }
-      if (from === at) {
-        starts[fields] = at;
-        ends[fields] = end;
-      } else settle(from, end);
       if (most > 0) some ||= text.slice(starts[fields], ends[fields]).trim() !== "";
       fields++;
-      open = end < length && code === mark;
+      open = end < length && text.charCodeAt(end) === mark;
       at = open ? end + 1 : end;
     }
     if (at < length) at += text.charCodeAt(at) === CR && text.charCodeAt(at + 1) === LF ? 2 : 1;

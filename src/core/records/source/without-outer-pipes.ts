@@ -1,5 +1,5 @@
-import { isBlankRecord, isEmptyAt } from "./empty-fields.ts";
 import { isComment } from "./is-comment.ts";
+import { isBlankRecord, isEmptyAt } from "./is-empty-field.ts";
 import { type QuoteTrouble, type RawRecords, widthOf } from "./raw-records.ts";
 
 const firstOf = ({ firsts }: RawRecords, record: number) => firsts[record] ?? 0;

@@ -1,6 +1,6 @@
 // Questions about one record: is it a rule, a total, a header again, a row of units. Each looks at a first character before it makes texts.
 import { importUnit } from "../readers/import-unit.ts";
-import { firstFilled, isEmptyField } from "../source/empty-fields.ts";
+import { firstFilled, isEmptyField } from "../source/is-empty-field.ts";
 import { fieldAt, fieldsOf, type RawRecords, widthOf } from "../source/raw-records.ts";
 import { fieldSort } from "./field-sort.ts";
 
