@@ -118,10 +118,15 @@ it("never hides the focused cell under the heads", async () => {
   const { state, root } = await opened(500);
   await state.goToRow(200, 3);
   await into(200, 3);
-  for (let up = 0; up < 30; up++) await userEvent.keyboard("{ArrowUp}");
-  await into(170, 3);
   const head = root.querySelector("thead th")!.getBoundingClientRect();
-  expect(focused().getBoundingClientRect().top).toBeGreaterThanOrEqual(head.bottom - 1);
+  const side = root.querySelector("thead th")!.getBoundingClientRect().right;
+  for (let up = 199; up >= 175; up--) {
+    await userEvent.keyboard("{ArrowUp}");
+    await into(up, 3);
+    expect(focused().getBoundingClientRect().top).toBeGreaterThanOrEqual(head.bottom - 1);
+  }
+  await userEvent.keyboard("{ArrowLeft}");
+  expect(focused().getBoundingClientRect().left).toBeGreaterThanOrEqual(side - 1);
 });
 
 it("opens a warning's sentence under its cell, says it with the cell, and closes it by Escape", async () => {
@@ -259,6 +264,7 @@ it.each([320, 1280])("keeps the page's width at %i, with only the grid scrolling
   await state.goToRow(3, 2);
   await expect.element(page.getByRole("group", { name: "About this cell" })).toBeVisible();
   expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
+  expect(root.querySelector(".records-grid")!.clientWidth).toBeGreaterThan(width - 60);
   const [slip, frame] = [root.querySelector(".slip")!, root.querySelector(".records-grid")!].map((each) =>
     each.getBoundingClientRect(),
   );
