@@ -122,6 +122,21 @@ it("asks of a file of another shape", async () => {
   expect(reading.questions.map(({ id }) => id)).toEqual(["decimal"]);
 });
 
+it.each([
+  ["yes", 0, [{ name: "thickness", columns: ["Thickness 1", "Thickness 2", "Thickness 3"] }]],
+  ["no", 1, []],
+])("asks once whether columns are readings of one thing, and remembers a %s", async (_, place, repeats) => {
+  const rows = [1, 2, 3, 4].map((i) => `P${i},2.${i},2.${i + 1},2.${i}`).join("\n");
+  const text = `Piece,Thickness 1 (mm),Thickness 2 (mm),Thickness 3 (mm)\n${rows}\n`;
+  const { ask, text: textOf } = shop();
+  const { questions } = await read(ask, sent("tops.csv", text));
+  expect(questions.map(({ id }) => id)).toEqual(["readings-in-columns"]);
+  const { about } = questions[0]!.choices[place]!.answers;
+  expect((await ask("POST /api/import", sent("tops.csv", text, { options: {}, about }))).status).toBe(200);
+  expect(JSON.parse(textOf("records/tops.about.json"))).toMatchObject({ repeats });
+  expect((await read(ask, sent("tops.csv", text))).questions).toEqual([]);
+});
+
 it("writes over a table only when told to, and keeps the old one", async () => {
   const { ask, text, home } = shop({ "records/tops.csv": "Piece,Mass (g)\nZ,1\n" });
   expect((await read(ask, sent("tops.csv", unclear))).exists).toBe(true);
