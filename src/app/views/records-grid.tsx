@@ -33,6 +33,10 @@ export const RecordsGrid = ({ state, head }: { readonly state: RecordsState; rea
   const slip = row !== undefined && (draft !== null || (says && closed.value !== called));
 
   useEffect(() => void state.look(view.value.first, view.value.last), [view.value, head.matching]);
+  // Another choice of rows begins at its first.
+  useLayoutEffect(() => {
+    if (scroller.current !== null) scroller.current.scrollTop = 0;
+  }, [state.only.value]);
   useLayoutEffect(() => {
     if (called > 0 && state.draft.peek() === null)
       scroller.current?.querySelector<HTMLElement>("[data-active]")?.focus();
