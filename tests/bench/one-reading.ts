@@ -29,7 +29,7 @@ const inUse = async () => {
 
 /** Reads a file once, here. Memory in use is counted after collecting garbage; the peak is the process's largest resident set. */
 export async function costHere(file: string, reader: ReaderName): Promise<ReadingCost> {
-  const bytes = new Uint8Array(readFileSync(file));
+  const bytes = readFileSync(file);
   const before = await inUse();
   const resident = process.memoryUsage().rss;
   const start = performance.now();
