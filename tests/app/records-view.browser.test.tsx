@@ -224,8 +224,8 @@ it("lists every warning, each leading to its cell, and shows only the rows that 
   expect(page.getByRole("grid").element().getAttribute("aria-rowcount")).toBe("2");
 });
 
-it("begins at the first row when other rows are chosen, and leaves focus on the choice", async () => {
-  const { state, root } = await opened(500);
+it("leaves focus on the choice of rows when other rows come", async () => {
+  const { state } = await opened(500);
   await state.goToRow(400, 1);
   await into(400, 1);
   const box = page.getByRole("checkbox", { name: "Only rows with warnings" });
@@ -233,7 +233,6 @@ it("begins at the first row when other rows are chosen, and leaves focus on the 
   await expect.element(status()).toHaveTextContent("1 row with warnings.");
   await userEvent.click(box);
   await expect.element(status()).toHaveTextContent("All 500 rows.");
-  expect(root.querySelector(".records-grid")?.scrollTop).toBe(0);
   await expect.element(box).toHaveFocus();
 });
 

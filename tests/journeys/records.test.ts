@@ -43,6 +43,9 @@ beforeAll(async () => {
   page.on("console", (message) => {
     if (message.type() === "error") violations.push(message.text());
   });
+  page.on("response", (answer) => {
+    if (answer.status() >= 400) violations.push(`${answer.status()} ${answer.request().method()} ${answer.url()}`);
+  });
   page.on("pageerror", (error) => violations.push(error.message));
   await page.goto(url);
 });

@@ -20,8 +20,8 @@ export type RecordsRows = {
   readonly clear: () => void;
 };
 
-/** Rows over a question for `count` of them from the `from`th. */
-export function recordsRows(ask: (from: number, count: number) => Promise<Asked<RecordsPage>>): RecordsRows {
+/** Rows over a question for `count` of them from the `from`th; null where no table is open to be asked. */
+export function recordsRows(ask: (from: number, count: number) => Promise<Asked<RecordsPage> | null>): RecordsRows {
   const head = signal<RecordsPage | null>(null);
   const pages = signal<ReadonlyMap<number, readonly RecordsRow[]>>(new Map());
   const seen = { first: 0, last: 0 };
@@ -61,6 +61,7 @@ export function recordsRows(ask: (from: number, count: number) => Promise<Asked<
     for (let page = missing(); page !== undefined; page = missing()) {
       const asked = turn;
       const answer = await ask(page * COUNT + 1, COUNT);
+      if (answer === null) return over([]);
       if (asked !== turn) continue;
       if (!answer.ok) return over(answer.sentences);
       take(page, answer.value);

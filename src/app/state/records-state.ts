@@ -67,8 +67,8 @@ export function recordsState(api: RecordsApi, newId: () => string): RecordsState
   const [faults, troubles] = [signal<readonly string[]>([]), signal<readonly string[]>([])];
   const [stale, message] = [signal(false), signal("")];
   const send = editSender(api, newId);
-  const rows = recordsRows((from, count) =>
-    api.page(open.value?.file ?? "", { table: open.value?.table ?? 1, from, count, only: only.value }),
+  const rows = recordsRows(async (from, count) =>
+    open.value === null ? null : api.page(open.value.file, { table: open.value.table, from, count, only: only.value }),
   );
   const { head } = rows;
   let saving: Promise<boolean> | null = null;

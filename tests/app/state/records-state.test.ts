@@ -159,6 +159,15 @@ it("saves what was written before it goes elsewhere, and goes nowhere when that 
   expect(state.place.value).toEqual({ position: 29, col: 3 });
 });
 
+it("asks nothing more once the table is closed", async () => {
+  const { state, server } = await opened(1000);
+  const reading = state.look(400, 440);
+  await state.open(null);
+  await Promise.all([reading, state.look(0, 40), state.changedOutside("records/tops.csv")]);
+  expect(server.asked).toEqual(["records/tops.csv all 1", "records/tops.csv all 401"]);
+  expect(state.head.value).toBeNull();
+});
+
 it("opens a table by its name, and stays in it for a row of it", async () => {
   const { state, server } = await opened();
   await state.open({ file: "records/tops.csv", table: 1, named: "offcuts", row: 4, col: 2 });
