@@ -4,7 +4,10 @@ export const limits = {
   unpackedBytes: { value: 256 * 1024 * 1024, words: "a workbook unpacked, in bytes" },
   workbookParts: { value: 4_096, words: "parts of a workbook" },
   partBytes: { value: 192 * 1024 * 1024, words: "one part of a workbook unpacked, in bytes" },
-  workbookCells: { value: 2_000_000, words: "filled cells of a workbook, dates and differing units counted four times" },
+  workbookCells: {
+    value: 2_000_000,
+    words: "filled cells of a workbook, dates and differing units counted four times",
+  },
   markupDepth: { value: 100, words: "elements inside elements in a workbook" },
   notebookBytes: { value: 8 * 1024 * 1024, words: "a notebook, in bytes" },
   rows: { value: 1_000_000, words: "rows of a table" },
