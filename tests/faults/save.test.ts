@@ -26,7 +26,8 @@ const held = () => {
   const text = readFileSync(path, "utf8");
   return text === old ? "old" : text === fresh ? "new" : `a mixture of ${text.length}`;
 };
-const beside = () => readdirSync(folder).filter((name) => name !== "a.md");
+/** What lies there beside the file and the service's lock. */
+const beside = () => readdirSync(folder).filter((name) => name !== "a.md" && name !== ".thumbrule.lock");
 
 type Disk = ReturnType<typeof faultyFiles>["disk"];
 const writers: Record<string, (disk: Disk) => Promise<boolean>> = {

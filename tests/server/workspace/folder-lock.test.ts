@@ -24,8 +24,9 @@ const heldBy = (pid: number, since: string | null) =>
   writeFileSync(path, JSON.stringify({ pid, began: since, claim: "theirs" }));
 
 it("holds a folder that nobody holds, alone, until it is released", async () => {
-  const [first, second] = [folderLock(folder), folderLock(folder)];
+  const first = folderLock(folder);
   expect(await first.holder()).toBeNull();
+  const second = folderLock(folder);
   expect(await second.holder()).toBe(process.pid);
   await first.release();
   expect(await second.holder()).toBeNull();
