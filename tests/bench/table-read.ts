@@ -1,4 +1,4 @@
-// A table read with types, units and warnings, against its bare parse: each time the first reading of a new process, in turns.
+// A table read with types, units and warnings, against its bare parse: the first reading of a new process, and later ones, in turns.
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -34,10 +34,19 @@ function linesOf({ shape, textOf }: (typeof SHAPES)[number], folder: string): Be
     costs.double.push(costOfReading(twice, "readTable"));
   }
   const [ours, parse, double] = [times(costs.ours), times(costs.parse), times(costs.double)];
+  const best = (all: readonly ReadingCost[]) => Math.min(...all.map(({ again }) => again));
+  const [oursAgain, parseAgain] = [best(costs.ours), best(costs.parse)];
   const size = (costs.ours[0]?.size ?? 0) / 1e6;
   return [
     {
-      name: `readTable, ${shape}`,
+      name: `readTable again, ${shape}`,
+      baseline: "papaparse, bare parse of the same text",
+      ours: oursAgain,
+      theirs: parseAgain,
+      aim: { words: "at most 2 x", within: oursAgain <= 2 * parseAgain },
+    },
+    {
+      name: `the first of a new process, ${shape}`,
       baseline: "papaparse, bare parse of the same text",
       ours,
       theirs: parse,
@@ -46,7 +55,7 @@ function linesOf({ shape, textOf }: (typeof SHAPES)[number], folder: string): Be
     },
     {
       name: "the same with twice the rows",
-      baseline: "readTable, 100,000 rows",
+      baseline: "the first reading of 100,000 rows",
       ours: double,
       theirs: ours,
       aim: { words: "at most 2.2 x", within: double <= 2.2 * ours },
