@@ -51,6 +51,13 @@ function sketch(column: Column, rowCount: number): ColumnSketch {
   };
 }
 
-/** Every column of a table in short, in the file's order. */
-export const columnSketches = (table: ColumnTable): readonly ColumnSketch[] =>
-  [...table.columns.values()].map((column) => sketch(column, table.rowCount));
+/** Columns whose mean stands in the table as a column of its own: the mean is what to ask about. */
+const readingsOf = (columns: readonly Column[]): ReadonlySet<string> =>
+  new Set(columns.flatMap(({ origin }) => (origin.from === "formula" && origin.readings ? origin.parents : [])));
+
+/** Every column of a table in short, in the file's order; of repeated readings their mean alone. */
+export function columnSketches(table: ColumnTable): readonly ColumnSketch[] {
+  const columns = [...table.columns.values()];
+  const readings = readingsOf(columns);
+  return columns.filter(({ name }) => !readings.has(name)).map((column) => sketch(column, table.rowCount));
+}
