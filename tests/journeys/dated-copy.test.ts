@@ -5,22 +5,17 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:f
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Browser, chromium, type Page } from "playwright";
+import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { BROWSER_FLAGS, foundBrowser } from "../support/browser.ts";
 import { closeTo } from "../support/close-to.ts";
+import { launchedBrowser } from "../support/journey.ts";
 
 let folder = "";
 let browser: Browser;
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "thumbrule-copy-"));
   cpSync("notebooks", folder, { recursive: true });
-  const found = foundBrowser();
-  browser = await chromium.launch({
-    executablePath: found.path,
-    args: [...BROWSER_FLAGS],
-    env: { ...process.env, ...found.env } as Record<string, string>,
-  });
+  browser = await launchedBrowser();
 });
 afterAll(async () => {
   await browser?.close();

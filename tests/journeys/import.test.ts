@@ -1,13 +1,13 @@
 // A maker's first day: an empty folder, three untidy files brought in, one question answered for each, a notebook that answers, and next
 // month's export that asks nothing. Runs what `npm run build` made, in a real browser.
-import { type ChildProcess, spawn } from "node:child_process";
+import type { ChildProcess } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Browser, chromium, type Page } from "playwright";
+import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { BROWSER_FLAGS, foundBrowser } from "../support/browser.ts";
+import { launchedBrowser, servedFolder, watchedPage } from "../support/journey.ts";
 
 let folder = "";
 let elsewhere = "";
@@ -17,34 +17,12 @@ let browser: Browser;
 let page: Page;
 const violations: string[] = [];
 
-const printedUrl = (process: ChildProcess) =>
-  new Promise<string>((found, gone) => {
-    let text = "";
-    process.stdout?.on("data", (part) => {
-      text += String(part);
-      const line = /http:\/\/127\.0\.0\.1:\d+\/\?token=\S+/.exec(text)?.[0];
-      if (line) found(line);
-    });
-    process.on("exit", (code) => gone(new Error(`the server ended with ${code}`)));
-  });
-
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "thumbrule-import-"));
   elsewhere = mkdtempSync(join(tmpdir(), "thumbrule-exports-"));
-  server = spawn(process.execPath, ["dist/node/start.js", folder], { stdio: ["ignore", "pipe", "inherit"] });
-  url = await printedUrl(server);
-  const found = foundBrowser();
-  browser = await chromium.launch({
-    executablePath: found.path,
-    args: [...BROWSER_FLAGS],
-    env: { ...process.env, ...found.env } as Record<string, string>,
-  });
-  page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
-  page.setDefaultTimeout(10_000);
-  page.on("console", (message) => {
-    if (message.type() === "error") violations.push(message.text());
-  });
-  page.on("pageerror", (error) => violations.push(error.message));
+  ({ server, url } = await servedFolder(folder));
+  browser = await launchedBrowser();
+  page = await watchedPage(browser, violations);
 });
 afterAll(async () => {
   await browser?.close();
@@ -247,10 +225,10 @@ it("offers a notebook for each table of a folder that has only tables", async ()
     join(bare, "tops.csv"),
     "Piece,Wood,Thickness (mm)\nA,cedar,2.1\nB,cedar,2.2\nC,spruce,2.3\nD,spruce,2.5\n",
   );
-  const own = spawn(process.execPath, ["dist/node/start.js", bare], { stdio: ["ignore", "pipe", "inherit"] });
+  const { server: own, url: address } = await servedFolder(bare);
   const context = await browser.newContext();
   const first = await context.newPage();
-  await first.goto(await printedUrl(own));
+  await first.goto(address);
   await first.getByText("There is no notebook in this folder yet.").waitFor();
   await first.getByRole("link", { name: "Begin one with tops.csv" }).click();
   await first.getByRole("button", { name: "Begin the notebook" }).click();

@@ -1,14 +1,14 @@
 // A maker in the page: reads the answer, writes the sentence, follows a number to its cell, keeps a dated copy and opens it offline.
 // Runs what `npm run build` made, in a real browser.
-import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { type ChildProcess, spawnSync } from "node:child_process";
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Browser, chromium, type Page } from "playwright";
+import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { BROWSER_FLAGS, foundBrowser } from "../support/browser.ts";
+import { launchedBrowser, servedFolder, watchedPage } from "../support/journey.ts";
 
 let folder = "";
 let server: ChildProcess;
@@ -18,34 +18,12 @@ let page: Page;
 const violations: string[] = [];
 const asked: string[] = [];
 
-const printedUrl = (process: ChildProcess) =>
-  new Promise<string>((found, gone) => {
-    let text = "";
-    process.stdout?.on("data", (part) => {
-      text += String(part);
-      const line = /http:\/\/127\.0\.0\.1:\d+\/\?token=\S+/.exec(text)?.[0];
-      if (line) found(line);
-    });
-    process.on("exit", (code) => gone(new Error(`the server ended with ${code}`)));
-  });
-
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "thumbrule-page-"));
   cpSync("notebooks", folder, { recursive: true });
-  server = spawn(process.execPath, ["dist/node/start.js", folder], { stdio: ["ignore", "pipe", "inherit"] });
-  url = await printedUrl(server);
-  const found = foundBrowser();
-  browser = await chromium.launch({
-    executablePath: found.path,
-    args: [...BROWSER_FLAGS],
-    env: { ...process.env, ...found.env } as Record<string, string>,
-  });
-  page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
-  page.setDefaultTimeout(10_000);
-  page.on("console", (message) => {
-    if (message.type() === "error") violations.push(message.text());
-  });
-  page.on("pageerror", (error) => violations.push(error.message));
+  ({ server, url } = await servedFolder(folder));
+  browser = await launchedBrowser();
+  page = await watchedPage(browser, violations);
   page.on("request", (request) => asked.push(request.url()));
 });
 afterAll(async () => {

@@ -1,12 +1,12 @@
 // A maker mends the records in the page: a cell that could not be read, a row set aside, a record added, undone and done again. The file
 // stays as it was until it is written, and then only what was edited is another. Runs what `npm run build` made.
-import { type ChildProcess, spawn } from "node:child_process";
+import type { ChildProcess } from "node:child_process";
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Browser, chromium, type Page } from "playwright";
+import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { BROWSER_FLAGS, foundBrowser } from "../support/browser.ts";
+import { launchedBrowser, servedFolder, watchedPage } from "../support/journey.ts";
 
 let folder = "";
 let server: ChildProcess;
@@ -15,39 +15,19 @@ let page: Page;
 let before = Buffer.alloc(0);
 const violations: string[] = [];
 
-const printedUrl = (process: ChildProcess) =>
-  new Promise<string>((found, gone) => {
-    let text = "";
-    process.stdout?.on("data", (part) => {
-      text += String(part);
-      const line = /http:\/\/127\.0\.0\.1:\d+\/\?token=\S+/.exec(text)?.[0];
-      if (line) found(line);
-    });
-    process.on("exit", (code) => gone(new Error(`the server ended with ${code}`)));
-  });
-
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "thumbrule-records-"));
   cpSync("notebooks", folder, { recursive: true });
   before = file();
-  server = spawn(process.execPath, ["dist/node/start.js", folder], { stdio: ["ignore", "pipe", "inherit"] });
-  const url = await printedUrl(server);
-  const found = foundBrowser();
-  browser = await chromium.launch({
-    executablePath: found.path,
-    args: [...BROWSER_FLAGS],
-    env: { ...process.env, ...found.env } as Record<string, string>,
-  });
-  page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
-  page.setDefaultTimeout(10_000);
-  page.on("console", (message) => {
-    if (message.type() === "error") violations.push(message.text());
-  });
+  const served = await servedFolder(folder);
+  server = served.server;
+  browser = await launchedBrowser();
+  page = await watchedPage(browser, violations);
   page.on("response", (answer) => {
     if (answer.status() >= 400) violations.push(`${answer.status()} ${answer.request().method()} ${answer.url()}`);
   });
   page.on("pageerror", (error) => violations.push(error.message));
-  await page.goto(url);
+  await page.goto(served.url);
 });
 afterAll(async () => {
   await browser?.close();
