@@ -1,7 +1,8 @@
 // What the maker is asked about a file, each question once, and what each answer would make of a cell in question.
-import { codeAt, rawAt } from "../cells.ts";
+import { codeAt, kindAt, rawAt } from "../cells.ts";
 import type { ReadOptions } from "../read-options.ts";
 import type { ReadResult, RecordColumn } from "../read-result.ts";
+import { readTable } from "../read-table.ts";
 import { sourceText } from "../source/source-text.ts";
 import type { ImportChoice, ImportQuestion } from "./import-reading.ts";
 import { readAs } from "./read-as.ts";
@@ -17,15 +18,20 @@ const listed = (texts: readonly string[]) =>
   texts.length < 2 ? texts.join("") : `${texts.slice(0, -1).join(", ")} and ${texts.at(-1)}`;
 const choice = (label: string, read: ReadOptions): ImportChoice => ({ label, answers: { read } });
 
+/** A column with the first few different raw texts of some of its rows; nothing where it has none. */
+function rawsOf(column: RecordColumn, isMeant: (row: number) => boolean): readonly InQuestion[] {
+  const raws = new Set<string>();
+  for (let row = 0; row < column.cells.length && raws.size < SAMPLES; row++)
+    if (isMeant(row)) raws.add(rawAt(column.cells, row).trim());
+  return raws.size > 0 ? [{ column, raws: [...raws] }] : [];
+}
+
 /** Columns with cells of the code, and the first few different raw texts of those cells. */
 function inQuestion({ tables }: ReadResult, code: string): readonly InQuestion[] {
   return tables.flatMap(({ columns }) =>
     columns.flatMap((column) => {
-      const raws = new Set<string>();
       if (!column.cells.codes.includes(code)) return [];
-      for (let row = 0; row < column.cells.length && raws.size < SAMPLES; row++)
-        if (codeAt(column.cells, row) === code) raws.add(rawAt(column.cells, row).trim());
-      return raws.size > 0 ? [{ column, raws: [...raws] }] : [];
+      return rawsOf(column, (row) => codeAt(column.cells, row) === code);
     }),
   );
 }
@@ -36,19 +42,51 @@ const namesOf = (found: readonly InQuestion[]) => [...new Set(found.map(({ colum
 const readings = (raws: readonly string[], heading: string, options: ReadOptions) =>
   raws.map((raw) => `${raw} is ${readAs(raw, heading, options)}`).join(", ");
 
-const decimal: Asker = (result, options) => {
-  const found = inQuestion(result, "ambiguous-number");
+/** What an answer about the decimal mark would take away: " Then 3 cells of “Thickness” cannot be read." A workbook's text is not read again for it. */
+function lostIn({ tables, file }: ReadResult, bytes: Uint8Array, options: ReadOptions): string {
+  const after = readTable(bytes, file, options).tables;
+  const lost = tables.flatMap(({ columns }, table) =>
+    columns.flatMap(({ name, cells }, at) => {
+      const then = after[table]?.columns[at]?.cells;
+      if (then?.length !== cells.length) return [];
+      let count = 0;
+      for (let row = 0; row < cells.length; row++)
+        if (kindAt(then, row) === "unreadable" && kindAt(cells, row) !== "unreadable") count++;
+      return count === 0 ? [] : [`${count} ${count === 1 ? "cell" : "cells"} of ${quoted(name)}`];
+    }),
+  );
+  return lost.length === 0 ? "" : `. Then ${listed(lost)} cannot be read`;
+}
+
+/** Columns that the other columns decided for, with cells that a mark stands in. */
+const decidedByOthers = ({ tables, warnings }: ReadResult): readonly InQuestion[] =>
+  warnings
+    .filter(({ code }) => code === "decimal-from-other-columns")
+    .flatMap(({ table = 1, col = 0 }) => {
+      const column = tables[table - 1]?.columns[col - 1];
+      return column === undefined ? [] : rawsOf(column, (row) => /[.,]/.test(rawAt(column.cells, row)));
+    });
+
+const decimal: Asker = (result, options, bytes) => {
+  const unread = inQuestion(result, "ambiguous-number");
+  const found = unread.length > 0 ? unread : decidedByOthers(result);
   const [first] = found;
   if (first === undefined || options.decimal !== undefined) return [];
   const { unit } = first.column;
   const heading = unit === null ? "amount" : `amount (${unit})`;
-  const each = (label: string, read: ReadOptions) =>
-    choice(`${label}: ${readings(first.raws, heading, { ...options, ...read })}`, read);
+  const each = (label: string, read: ReadOptions) => {
+    const then = { ...options, ...read };
+    return choice(`${label}: ${readings(first.raws, heading, then)}${lostIn(result, bytes, then)}`, read);
+  };
+  const names = listed(namesOf(found).map(quoted));
   return [
     {
       id: "decimal",
-      code: "ambiguous-number",
-      sentence: `Which mark is decimal? Numbers in ${listed(namesOf(found).map(quoted))} can be read two ways.`,
+      code: unread.length > 0 ? "ambiguous-number" : "decimal-from-other-columns",
+      sentence:
+        unread.length > 0
+          ? `Which mark is decimal? Numbers in ${names} can be read two ways.`
+          : `Which mark is decimal? Nothing in ${names} shows it; it is read as in the other columns.`,
       columns: namesOf(found),
       choices: [each("The comma", { decimal: "," }), each("The point", { decimal: "." })],
     },

@@ -91,3 +91,18 @@ it.each([0, 1])("asks each question once: none is open after its answer %i", (pl
   expect(asked(bytes).map(({ id }) => id)).toEqual(["decimal", "day-first", "note-names"]);
   expect(askedAfter(bytes, place).open).toEqual([]);
 });
+
+it("says before the answer which cells of other columns it would take away", () => {
+  const bytes = encoded("Piece;Thickness (mm);Mass (g)\nA;2.31;1,300\nB;2.4;1,301\nC;2.5;\nD;2,6;1,302\n");
+  expect(asked(bytes)[0]?.choices.map(({ label }) => label)).toEqual([
+    "The comma: 1,300 is 1.3 g, 1,301 is 1.301 g, 1,302 is 1.302 g. Then 3 cells of “Thickness” cannot be read",
+    "The point: 1,300 is 1300 g, 1,301 is 1301 g, 1,302 is 1302 g. Then 1 cell of “Thickness” cannot be read",
+  ]);
+});
+
+it("asks where the other columns decided the mark, so that a wrong guess can be put right", () => {
+  const bytes = encoded("Piece;Thickness (mm);Mass (g)\nA;2.31;1,300\nB;2.4;1,301\nC;2.5;1,302\n");
+  expect(asked(bytes)).toMatchObject([{ id: "decimal", code: "decimal-from-other-columns", columns: ["Mass"] }]);
+  expect(asked(bytes)[0]?.choices[0]?.label).toContain("Then 3 cells of “Thickness” cannot be read");
+  expect(asked(bytes, { decimal: "." })).toEqual([]);
+});
