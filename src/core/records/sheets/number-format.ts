@@ -19,7 +19,10 @@ const BUILT_IN = new Map([
 type Section = { readonly code: string; readonly tail: string };
 const LONGEST = 255;
 
-/** The sections of a format: positive, negative, zero, text. Colours, conditions and languages in brackets are dropped. */
+/** What "$kg-407" in brackets shows: the currency, which may be a unit. */
+const shownIn = (inner: string) => inner.slice(1).split("-")[0] ?? "";
+
+/** The sections of a format: positive, negative, zero, text. Colours, conditions and languages in brackets are dropped; a bare letter stands for itself too. */
 function sectionsOf(format: string): Section[] {
   const sections: Section[] = [];
   let [code, tail] = ["", ""];
@@ -35,6 +38,7 @@ function sectionsOf(format: string): Section[] {
       const inner = format.slice(at + 1, end);
       if (char === '"') literal(inner);
       else if (/^(?:h+|m+|s+)$/i.test(inner)) code += "[]";
+      else if (inner.startsWith("$") && importUnit(shownIn(inner)) !== null) literal(shownIn(inner));
       at = end;
     } else if (char === "\\") literal(format[++at] ?? "");
     else if (char === "_" || char === "*") at++;
@@ -46,7 +50,10 @@ function sectionsOf(format: string): Section[] {
       code += "0";
       tail = "";
     } else if (" /-+().:°".includes(char)) literal(char);
-    else code += char;
+    else {
+      code += char;
+      if (/\p{L}/u.test(char)) tail += char;
+    }
   }
   return [...sections, { code, tail }];
 }

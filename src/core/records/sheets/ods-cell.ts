@@ -1,4 +1,5 @@
 // One cell of ODS. Source: OpenDocument 1.3 part 3, 9.1.4 (cells), 19.385 (value types), 6.1 (text).
+import { specialWords } from "../readers/special-words.ts";
 import type { StoredCell } from "../source/stored-cell.ts";
 import {
   type CellFormat,
@@ -75,7 +76,7 @@ export function odsCell(reader: MarkupReader, formatOf: (style: string | undefin
   const value = type ? reader.attribute(type[0]) : undefined;
   const format = type?.[1] === numberOf ? formatOf(reader.attribute("table:style-name")) : plainFormat;
   const text = textOf(reader);
-  if (isError) return { raw: text, stored: storedError };
+  if (isError || (isFormula && specialWords(text) === "sheet-error")) return { raw: text, stored: storedError };
   const found = type ? type[1]({ value, text, format }) : isFormula ? null : textOr({ value, text, format });
   if (found === null) return isFormula ? { raw: "", stored: lostFormula } : null;
   return found.raw === "" ? null : found;

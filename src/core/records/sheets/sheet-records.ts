@@ -26,7 +26,8 @@ export function sheetRecords(grid: SheetGrid, block: SheetBlock): RawRecords {
       fields[(columns[cells[place] ?? 0] ?? 0) - left] = raws[cells[place] ?? 0] ?? "";
     return fields;
   };
-  const headers = twoRowHeaders(rowAt, grid.merges, left);
+  const own = grid.merges.filter((merge) => merge.left >= left && merge.left <= right);
+  const headers = twoRowHeaders(rowAt, own, left);
   const first = rows[cells[0] ?? 0] ?? 0;
   const count = (rows[cells.at(-1) ?? 0] ?? 0) - first + 1;
   const most = starts.size * width;

@@ -67,7 +67,8 @@ function foundIn({ type, format, value, formula }: Written, common: XlsxCommon):
   const isEmptyText = value === "" && type !== "n";
   if (formula && (value === null || value === "") && !isEmptyText) return { raw: "", stored: lostFormula };
   if (value === null || value === "") return null;
-  return (types.get(type) ?? numberFound)(value, format, common);
+  const found = (types.get(type) ?? numberFound)(value, format, common);
+  return found.raw === "" && found.stored.as === "text" ? null : found;
 }
 
 /** The cell just opened, read to its end. */

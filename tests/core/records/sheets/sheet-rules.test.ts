@@ -87,6 +87,19 @@ it("parts tables beneath a title that is merged across both", async () => {
   expect((await shapes(book(rows, merges("A1:E1")))).map(([name]) => name)).toEqual(["S", "S 2"]);
 });
 
+it("reads the header of each table side by side by its own merged cells", async () => {
+  const rows = [
+    ["thickness (mm)", null, "mass (g)", null, "Bridges"],
+    ["bass", "treble", null, null, "bridge", "height (mm)", "width (mm)", "mass (g)"],
+    [2.31, 2.2, 201, null, "BR-1", 9.5, 28, 21],
+    [2.4, 2.3, 198, null, "BR-2", 10, 29, 22],
+  ];
+  expect(await shapes(book(rows, merges("A1:B1")))).toEqual([
+    ["S", ["thickness / bass mm quantity", "thickness / treble mm quantity", "mass g quantity"], 2],
+    ["S 2", ["bridge text", "height mm quantity", "width mm quantity", "mass g quantity"], 2],
+  ]);
+});
+
 it("numbers the tables of all sheets in the warnings", async () => {
   const one = {
     rows: xlsxRows([

@@ -38,6 +38,10 @@ it.each([
   expect(await xlsxCell(cell, { strings })).toEqual([raw, stored]);
 });
 
+it("takes a shared string without characters for nothing", async () => {
+  expect(await xlsxCell('t="s"><v>0</v>', { strings: ["<t/>"] })).toBeUndefined();
+});
+
 it("takes an empty text as a formula's result for nothing", async () => {
   expect(await xlsxCell('t="str"><f>""</f><v></v>')).toBeUndefined();
 });
@@ -55,6 +59,12 @@ it.each([
   ['0 "pcs"', 5, number(5, "pcs")],
   ['_-* #,##0.00\\ "€"_-', 5, number(5)],
   ["# ?/??", 0.09375, number(0.09375)],
+  ["0.0 [$mm]", 2, number(2, "mm")],
+  ["0.0 [$kg-407]", 2, number(2, "kg")],
+  ["0.0\\ [$CHF-807]", 2, number(2)],
+  ["0.0 mm", 2, number(2, "mm")],
+  ["0.0 °C", 21, number(21, "Cel")],
+  ['[>=1000]0.0\\ "g";[Red]0.00\\ "g";@', 2, number(2, "g")],
   ["dd/mm/yyyy", 45415, { as: "date", value: "2024-05-03" }],
   ["d\\-mmm", 45359, { as: "date", value: "2024-03-08" }],
   ["[$-407]mmmm\\ yyyy;@", 45415, { as: "date", value: "2024-05-03" }],
@@ -163,6 +173,16 @@ it.each([
   ],
   ['table:formula="of:=[.B1]+1" office:value-type="float" office:value="3"><text:p>3</text:p>', "0,0 3", number(3)],
   ['table:formula="of:=[.B1]+1">', "0,0 ", { as: "lost-formula" }],
+  [
+    'table:formula="of:=1/0" office:value-type="string" office:string-value=""><text:p>#DIV/0!</text:p>',
+    "0,0 #DIV/0!",
+    { as: "error" },
+  ],
+  [
+    'table:formula="of:=1/0" office:value-type="float" office:value="0"><text:p>#DIV/0!</text:p>',
+    "0,0 #DIV/0!",
+    { as: "error" },
+  ],
 ])("takes a cell of ODS as it is stored: %s", async (cell, raw, stored) => {
   expect(await odsCellOf(`<table:table-cell ${cell}</table:table-cell>`)).toEqual([raw, stored]);
 });
