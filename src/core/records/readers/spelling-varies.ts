@@ -27,7 +27,7 @@ const MOST_PROBES = 24;
 /** How many plain words were looked at by their characters before their likenesses are made as texts. */
 type LikeSlots = { readonly texts: TextPlaces; readonly slots: Int32Array; readonly hashes: Int32Array };
 
-/** The plain word of the same likeness, -1 if there is none yet, -2 where too many are in the way to tell. `slot` is taken then. */
+/** The plain word of the same likeness, -1 if there is none yet, -2 where others are in the way and the text must tell. `slot` is taken then. */
 function likePlace({ texts, slots, hashes }: LikeSlots, hash: number, key: string | null, place: number): number {
   const mask = slots.length - 1;
   let slot = hash & mask;
@@ -38,8 +38,9 @@ function likePlace({ texts, slots, hashes }: LikeSlots, hash: number, key: strin
       return -1;
     }
     if (hashes[other] === hash) {
+      // One comparison at most: of words made to collide, all but the first are kept as texts.
       const text = (at: number) => texts.text.slice(texts.starts[at], texts.ends[at]);
-      if (likeness(text(other)) === (key ?? likeness(text(place)))) return other;
+      return likeness(text(other)) === (key ?? likeness(text(place))) ? other : -2;
     }
     slot = (slot + 1) & mask;
   }
