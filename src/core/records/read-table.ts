@@ -44,13 +44,17 @@ export function recordsFromText(
 
 /** What is over a stated limit, null if nothing is. */
 function overLimit(records: RawRecords): string | null {
-  const { count, starts, ends } = records;
+  const { count, firsts, starts, ends } = records;
+  const longest = limits.cellCharacters.value;
   if (count > limits.rows.value) return "too-many-rows";
   for (let record = 0; record < count; record++)
     if (widthOf(records, record) > limits.columns.value) return "too-many-columns";
-  const mayBeLong = records.text.length > limits.cellCharacters.value;
-  for (let at = 0; mayBeLong && at < starts.length; at++)
-    if ((ends[at] ?? 0) - (starts[at] ?? 0) > limits.cellCharacters.value) return "cell-too-long";
+  for (let record = 0; record < count; record++) {
+    const [first, past] = [firsts[record] ?? 0, firsts[record + 1] ?? 0];
+    // Only a long record can have a long cell.
+    if ((ends[past - 1] ?? 0) - (starts[first] ?? 0) <= longest) continue;
+    for (let at = first; at < past; at++) if ((ends[at] ?? 0) - (starts[at] ?? 0) > longest) return "cell-too-long";
+  }
   return starts.length > limits.cells.value ? "too-many-cells" : null;
 }
 

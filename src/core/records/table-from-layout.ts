@@ -14,6 +14,7 @@ import type { ColumnReader, ColumnReading, ColumnSource } from "./readers/column
 import { repeatedIds } from "./readers/repeated-ids.ts";
 import { sourceOfColumn } from "./readers/source-of-column.ts";
 import { isIdColumn } from "./readers/text-reader.ts";
+import { columnStretches } from "./source/column-stretches.ts";
 import type { SaidOfTable } from "./table-description.ts";
 
 /** A column with a code on each row whose id an earlier row has; rows that are repeated as a whole are left alone. */
@@ -41,9 +42,13 @@ export function tableFromLayout(
   const { records, rows } = layout;
   const heads = headsAsSaid(columnHeads(layout), said.columns);
   const missing = new Set(said.missingValues);
-  const sources = heads.map((head) => {
+  const places = heads.map(({ place }) => place);
+  const stretches = columnStretches(records, rows, places);
+  const sources = stretches.flatMap((own, at) => {
+    const head = heads[at];
+    if (!head) return [];
     const names = isIdColumn(head);
-    return sourceOfColumn(columnScan(records, rows, head.place, missing, !names), head, options, missing, names);
+    return sourceOfColumn(columnScan(records, rows, head.place, own, missing, !names), head, options, missing, names);
   });
   const readers = sources.map(columnReader);
   const quantities = sources.filter((_, at) => readers[at]?.kind === "quantity");
@@ -52,11 +57,10 @@ export function tableFromLayout(
   const forReader = (source: ColumnSource, reader: ColumnReader, at: number): ColumnSource => {
     const head = heads[at];
     if (!head || source.numerals.all === 0 || reader.readsNumerals?.(source, quantities)) return source;
-    const scan = columnScan(records, rows, head.place, missing, false);
+    const scan = columnScan(records, rows, head.place, source.scan.raw, missing, false);
     return sourceOfColumn(scan, head, options, missing, reader.kind === "text" && options.aliases === undefined);
   };
 
-  const places = heads.map(({ place }) => place);
   const scans = sources.map(({ scan }) => scan);
   const repeated = new Set(repeatedRows(layout, places, scans));
   const warnings: ReadWarning[] = rowWarnings(layout, heads, repeated).map(({ row, code }) => ({ row: row + 1, code }));

@@ -1,5 +1,6 @@
 // One pass over the fields of a column by their characters: plain numerals become numbers, other texts are kept once each.
 import type { RawCells } from "../cells.ts";
+import type { Stretches } from "../source/column-stretches.ts";
 import type { RawRecords } from "../source/raw-records.ts";
 import { noTexts, placeOf, stretchHash, type TextPlaces } from "../source/text-places.ts";
 import { LONE, NUMERAL, type NumeralCounts, numeralCounts } from "./numeral-counts.ts";
@@ -20,19 +21,6 @@ export type ColumnScan = {
   readonly numbers: Float64Array | null;
   readonly numerals: NumeralCounts;
 };
-
-/** Where the fields of a column stand in the text; a field that is missing is an empty one. */
-function stretchesOf({ firsts, starts, ends }: RawRecords, rows: Int32Array, place: number) {
-  const [ownStarts, ownEnds] = [new Int32Array(rows.length), new Int32Array(rows.length)];
-  for (let row = 0; row < rows.length; row++) {
-    const record = rows[row] ?? 0;
-    const at = (firsts[record] ?? 0) + place;
-    if (at >= (firsts[record + 1] ?? 0)) continue;
-    ownStarts[row] = starts[at] ?? 0;
-    ownEnds[row] = ends[at] ?? 0;
-  }
-  return { starts: ownStarts, ends: ownEnds };
-}
 
 /** Takes out of a scan the cells that are not to be one of many: those with parts joined, trouble with quotes, or more in a workbook. */
 function setLone(
@@ -87,18 +75,19 @@ function setTexts(raw: RawCells, places: Int32Array, texts: TextPlaces): void {
     }
 }
 
-/** Scans a column. `place`: its place in the records; `missing`: texts that are blanks; `numerals`: whether they are taken out. */
+/** Scans a column. `place`: its place in the records; `stretches`: of its fields; `missing`: texts that are blanks; `numerals`: whether they are taken out. */
 export function columnScan(
   records: RawRecords,
   rows: Int32Array,
   place: number,
+  stretches: Stretches,
   missing: ReadonlySet<string>,
   numerals: boolean,
 ): ColumnScan {
   const places = new Int32Array(rows.length);
   const unit = storedUnit(records, rows, place);
   const { lone, apart } = setLone(records, rows, place, places, numerals, unit);
-  const raw = { text: records.text, ...stretchesOf(records, rows, place), apart };
+  const raw = { text: records.text, ...stretches, apart };
   const numbers = new Float64Array(numerals ? rows.length : 0);
   const found = new Uint8Array(numbers.length);
   if (numerals && records.stored === null) setNumerals(raw, places, numbers, found);

@@ -45,9 +45,7 @@ const skipSpaces = (text: string, at: number) => {
 };
 
 /** Feet and inches, pounds and ounces, degrees and minutes. */
-function compound(text: string): QuantityDraft | null {
-  const first = readAtom(text, 0);
-  if (!first) return null;
+function compound(text: string, first: NonNullable<ReturnType<typeof readAtom>>): QuantityDraft | null {
   const at = skipSpaces(text, first.end);
   for (const { major, minor, factor, unit } of COMPOUNDS) {
     const spelled = major.find((spelling) => text.startsWith(spelling, at));
@@ -145,10 +143,9 @@ function opened(text: string): string | null {
 }
 
 function draftOfPlain(text: string, columnUnit: string | null): DraftOrCode {
-  const whole = compound(text);
-  if (whole) return whole;
   const first = readAtom(text, 0);
-  return first ? afterFirst(text, first.atom, first.end, columnUnit) : none("unreadable-number");
+  if (!first) return none("unreadable-number");
+  return compound(text, first) ?? afterFirst(text, first.atom, first.end, columnUnit);
 }
 
 /** Whether letters that look like digits stand in a number: the text is one with them replaced. */

@@ -3,8 +3,10 @@ import type { Reading } from "../reading.ts";
 import type { ColumnSource } from "./column-source.ts";
 import { NUMERAL } from "./numeral-counts.ts";
 
+/** Most numbers are ruled out by their size. */
 const isSentinel = (value: number) =>
-  value === 999 || value === 9999 || value === -99 || value === -999 || value === -9999;
+  (value >= 999 || value <= -99) &&
+  (value === 999 || value === 9999 || value === -99 || value === -999 || value === -9999);
 
 /** What the other numbers come to. */
 type Rest = { readonly largest: number; readonly smallest: number };

@@ -46,16 +46,18 @@ export const noTexts = (text: string): TextPlaces => ({
 });
 
 function grow(places: TextPlaces): void {
-  const room = places.starts.length * 2;
+  const room = places.starts.length * 4;
   for (const list of ["starts", "ends", "hashes", "counts"] as const) places[list] = wider(places[list], room);
-  places.slots = new Int32Array(room * 4);
-  const mask = places.slots.length - 1;
-  for (let place = 0; place < places.size; place++) {
-    let slot = (places.hashes[place] ?? 0) & mask;
-    for (let probe = 0; places.slots[slot] !== 0 && probe < MOST_PROBES; probe++) slot = (slot + 1) & mask;
-    if (places.slots[slot] === 0) places.slots[slot] = place + 1;
-    else places.crowded.set(places.text.slice(places.starts[place], places.ends[place]), place);
+  const { text, size, starts, ends, hashes, crowded } = places;
+  const slots = new Int32Array(room * 4);
+  const mask = slots.length - 1;
+  for (let place = 0; place < size; place++) {
+    let slot = (hashes[place] ?? 0) & mask;
+    for (let probe = 0; slots[slot] !== 0 && probe < MOST_PROBES; probe++) slot = (slot + 1) & mask;
+    if (slots[slot] === 0) slots[slot] = place + 1;
+    else crowded.set(text.slice(starts[place], ends[place]), place);
   }
+  places.slots = slots;
 }
 
 /** A new place for a stretch. */
