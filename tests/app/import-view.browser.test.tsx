@@ -162,3 +162,29 @@ it("leads to the notebook that was begun, with its text as it was changed", asyn
   await vi.waitFor(() => expect(go).toHaveBeenCalledWith("tops.md"));
   expect(begun).toEqual([["tops.md", "# Mine\n"]]);
 });
+
+const brought = (text: string) => {
+  const { state, root } = opened();
+  return state.choose(new File([text], "tops.csv")).then(() => root);
+};
+
+it("says how many records and columns there are, and how many of them it shows", async () => {
+  const rows = Array.from({ length: 60 }, (_, i) => `T-${i},${2 + i / 100},${150 + i}`);
+  const root = await brought(["Piece,Thickness (mm),Mass (g)", ...rows, ""].join("\n"));
+  expect(root.querySelector("caption")?.textContent).toBe(
+    "tops: 60 records, 3 columns; 50 of the 60 are shown, the first and those with a warning as far as there is room.",
+  );
+});
+
+it("says of numbers whose unit it does not know that they have none", async () => {
+  const root = await brought("Piece,Thickness (mn),Mass (g)\nA,2.1,150\nB,2.2,151\n");
+  const kinds = [...root.querySelectorAll("thead small")].map((small) => small.textContent);
+  expect(kinds).toEqual(["words", "quantity, no unit", "quantity, g"]);
+});
+
+it("says what to do where everything stands in one column", async () => {
+  const root = await brought("piece thickness mass\nA1 2.31 140\nA2 2.40 150\n");
+  expect(root.querySelector("caption")?.textContent).toMatch(
+    /2 records, 1 column\. Where one line holds several cells/,
+  );
+});

@@ -151,7 +151,7 @@ it("replaces a table only when told to, and the notebook answers with the new re
 
 it("reads cells that are pasted, and adds the table to a notebook that there is", async () => {
   await page.getByRole("link", { name: "Bring in a table" }).first().click();
-  const cells = page.getByRole("textbox", { name: "Cells copied from a sheet" });
+  const cells = page.getByRole("textbox", { name: "Cells copied from a sheet or a message" });
   await cells.evaluate((area) => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", "Piece\tHeight (mm)\nA\t12\nB\t13\n");

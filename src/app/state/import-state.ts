@@ -104,6 +104,10 @@ export function importState(api: ImportApi, encoded: (file: ChosenFile) => Promi
       reading.value = found;
       remembered.value = found.remembered ?? (answers.value === null ? null : remembered.value);
       questions.value = nowAsked(questions.value, found.questions);
+      if (found.tableCount === 0) {
+        message.value = "Not a table: nothing can be brought in.";
+        return;
+      }
       const open = questions.value.filter(({ chosen }) => chosen === null).length;
       message.value = `${word}: ${counted(found.warningCount, "warning")}${word === "Read" ? "" : " left"}${
         open > 0 ? `, ${counted(open, "question")} open` : ""
@@ -138,6 +142,10 @@ export function importState(api: ImportApi, encoded: (file: ChosenFile) => Promi
       const turn = run.asked;
       if (sentSize(file.size) > limits.importBytes.value) {
         troubles.value = [serviceProblem("import-too-large", { file: file.name }).sentence];
+        return;
+      }
+      if (/\.md$/i.test(file.name)) {
+        troubles.value = [serviceProblem("notebook-brought-in", { file: file.name }).sentence];
         return;
       }
       [busy.value, name.value] = [true, file.name];

@@ -1,5 +1,6 @@
 // Where a table comes from: a file that is chosen or dropped, or cells that are pasted.
 import { useSignal } from "@preact/signals";
+import { tabbedCells } from "../state/tabbed-cells.ts";
 
 export type ImportSourceProps = {
   readonly choose: (file: File) => void;
@@ -7,8 +8,8 @@ export type ImportSourceProps = {
   readonly another: boolean;
 };
 
-/** Cells out of a clipboard as a file: spreadsheets put tabs between them. */
-const pastedFile = (text: string) => new File([text], "pasted.tsv", { type: "text/tab-separated-values" });
+/** Cells out of a clipboard as a file. */
+const pastedFile = (text: string) => new File([tabbedCells(text)], "pasted.tsv", { type: "text/tab-separated-values" });
 
 /** The two ways in. */
 export const ImportSource = ({ choose, another }: ImportSourceProps) => {
@@ -40,7 +41,7 @@ export const ImportSource = ({ choose, another }: ImportSourceProps) => {
         }}
       >
         <label>
-          Cells copied from a sheet
+          Cells copied from a sheet or a message
           <textarea
             rows={3}
             spellcheck={false}

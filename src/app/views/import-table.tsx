@@ -9,12 +9,18 @@ const KINDS = new Map([
   ["yes-no", "yes or no"],
 ]);
 
+const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? "" : "s"}`;
+const shownOf = ({ rows, rowCount }: Table) =>
+  `${rows.length} of the ${rowCount} are shown, the first and those with a warning as far as there is room`;
+const ONE_COLUMN =
+  " Where one line holds several cells, put tabs, semicolons or commas between them and bring it in again.";
+
 const Head = ({ column, id }: { readonly column: Table["columns"][number]; readonly id: string }) => (
   <th scope="col" id={id} tabIndex={-1}>
     <bdi>{column.name}</bdi>
     <small>
       {KINDS.get(column.kind) ?? column.kind}
-      {column.unit === null ? "" : `, ${unitForDisplay(column.unit)}`}
+      {column.unit !== null ? `, ${unitForDisplay(column.unit)}` : column.kind === "quantity" ? ", no unit" : ""}
     </small>
     {column.warnings.map((sentence) => (
       <small key={sentence} class="warning">
@@ -68,11 +74,8 @@ export const ImportTable = ({ table, number }: { readonly table: Table; readonly
     <ScrollBox label={`Rows of ${table.name}, raw beside read`}>
       <table aria-rowcount={table.rowCount + 1}>
         <caption>
-          <bdi>{table.name}</bdi>: {table.rowCount} {table.rowCount === 1 ? "record" : "records"}
-          {table.rows.length < table.rowCount
-            ? `; the first of them are shown, and every one with a warning as far as there is room`
-            : ""}
-          .
+          <bdi>{table.name}</bdi>: {counted(table.rowCount, "record")}, {counted(table.columns.length, "column")}
+          {table.rows.length < table.rowCount ? `; ${shownOf(table)}` : ""}.{table.columns.length === 1 && ONE_COLUMN}
         </caption>
         <thead>
           <tr>

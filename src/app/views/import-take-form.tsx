@@ -40,7 +40,7 @@ export const ImportTakeForm = ({ name, exists, replace, open, rename, mayReplace
       The file is kept as it is, to the byte.
       {open === 0
         ? ""
-        : ` ${open === 1 ? "One question is" : `${open} questions are`} open; until they are answered, those cells count as not measured.`}
+        : ` ${open === 1 ? "One question is" : `${open} questions are`} open; until you answer, the cells stay as they are read above.`}
     </p>
     <button type="submit" disabled={exists && !replace}>
       Bring it in

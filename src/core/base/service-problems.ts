@@ -26,6 +26,7 @@ type Facts = {
   "table-exists": { file: string };
   "import-too-large": { file: string };
   "import-not-readable": { file: string };
+  "notebook-brought-in": { file: string };
   "notebook-name-refused": Record<never, never>;
   "notebook-exists": { file: string };
   "fault-of-ours": { id: string };
@@ -73,6 +74,8 @@ export const serviceProblems: { readonly [C in ServiceProblemCode]: (facts: Fact
     `${file} is larger than 47 MB, the most that can be brought in from the page. Copy it into the folder called records; it is read from there.`,
   "import-not-readable": ({ file }) =>
     `${file} could not be read. A folder cannot be brought in; choose one file, or a copy of it.`,
+  "notebook-brought-in": ({ file }) =>
+    `${file} is a notebook, not a table. Copy it into the folder that is open here; it then stands in the contents.`,
   "notebook-name-refused": () =>
     "The name of a notebook ends in .md and has no slash, backslash or colon. Give it another name.",
   "notebook-exists": ({ file }) => `There is a notebook called ${file} already. Give this one another name.`,

@@ -20,7 +20,7 @@ const readingOf = ({ name, answers }: ImportFile, more: Partial<ImportReading> =
   answers: answers ?? { read: {}, about: {} },
   remembered: null,
   tables: [],
-  tableCount: 0,
+  tableCount: 1,
   setAside: [],
   setAsideCount: 0,
   warnings: [],
@@ -147,6 +147,21 @@ it("says of a file that is too large what to do, and sends nothing", async () =>
   await state.choose({ name: "long.csv", size: 60 * 1024 * 1024 });
   expect(state.troubles.value[0]).toMatch(/long\.csv is larger than 47 MB.*Copy it into the folder/);
   expect(read).toEqual([]);
+});
+
+it("says of a notebook that it is none of the tables, and sends nothing", async () => {
+  const { state, read } = opened();
+  await state.choose({ name: "Tops.MD", size: 100 });
+  expect(state.troubles.value[0]).toMatch(/Tops\.MD is a notebook, not a table\. Copy it into the folder/);
+  expect([read, state.unsaved.value, state.name.value]).toEqual([[], false, ""]);
+});
+
+it("does not say that a picture was read", async () => {
+  const { state } = opened({
+    read: async (file) => ({ ok: true, value: readingOf(file, { tableCount: 0, questions: [], warningCount: 1 }) }),
+  });
+  await state.choose({ name: "top.png", size: 100 });
+  expect(state.message.value).toBe("Not a table: nothing can be brought in.");
 });
 
 it("adds a table to a notebook by the normal save, at its end and under a free name", async () => {
