@@ -32,6 +32,9 @@ function isNewHeader(records: RawRecords, at: number, header: number | null): bo
   return names.some((name, col) => name.trim() !== "" && isValue(values[col] ?? ""));
 }
 
+/** The record right beneath another; a header of two rows is where its names are. */
+const beneath = ({ joined }: RawRecords, at: number): number => (joined?.has(at + 1) ? at + 2 : at + 1);
+
 /** Rows from `from` until the next table begins; totals, comments, repeated headers are set aside. */
 function body(records: RawRecords, from: number, header: number | null, pipes: boolean, aside: Aside): Body {
   const rows: number[] = [];
@@ -45,7 +48,9 @@ function body(records: RawRecords, from: number, header: number | null, pipes: b
   };
   const isNewTable = () =>
     isNewHeader(records, at, header) ||
-    (filledCount(records, at) === 1 && !isRowComment(records, at) && isNewHeader(records, at + 1, header));
+    (filledCount(records, at) === 1 &&
+      !isRowComment(records, at) &&
+      isNewHeader(records, beneath(records, at), header));
   const units = unitsHere();
   const headerMark = header === null ? -1 : firstLetter(records, header);
   for (; at < records.count; at++) {
@@ -104,7 +109,10 @@ export function tableLayout(records: RawRecords, pipes: boolean): Layout {
     at = next;
     while (at < records.count && isBlank(at)) at++;
     if (at >= records.count) break;
-    if (filledCount(records, at) === 1) aside(at++, "preamble");
+    if (filledCount(records, at) === 1) {
+      aside(at, "preamble");
+      at = beneath(records, at);
+    }
     header = at++;
   }
   return { tables: tables.filter(({ header: head, rows }) => head !== null || rows.length > 0), setAside };

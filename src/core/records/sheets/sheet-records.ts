@@ -67,5 +67,6 @@ export function sheetRecords(grid: SheetGrid, block: SheetBlock): RawRecords {
     apart: new Map(),
     codes: new Map(),
     stored: kept,
+    joined: new Set([...headers].filter(([, names]) => names.length === 0).map(([row]) => row - first)),
   };
 }

@@ -22,6 +22,8 @@ export type RawRecords = {
   readonly apart: ReadonlyMap<number, string>;
   readonly codes: ReadonlyMap<number, QuoteTrouble>;
   readonly stored: readonly (StoredCell | undefined)[] | null;
+  /** Blank records of a sheet whose names were joined to those of the record beneath. */
+  readonly joined?: ReadonlySet<number>;
 };
 
 /** The text of a field, counted from 0 over all records. */

@@ -244,6 +244,27 @@ it.each<[string, Row[], string[], string[]]>([
   expect(aside).toEqual(merged.includes("A1:D1") ? ["preamble"] : header.length > 2 ? ["units-row"] : []);
 });
 
+it.each([2, 3])(
+  "sets the title of a later table with a header of two rows aside, beneath %i columns",
+  async (count) => {
+    const rows = [
+      ["top", "mass (g)", "wood"].slice(0, count),
+      ["T-1", 150, "spruce"].slice(0, count),
+      [],
+      ["Necks"],
+      ["neck", "depth (mm)", null],
+      [null, "first", "ninth"],
+      ["N-1", 21, 23],
+    ];
+    const { tables, setAside } = await read(book(rows, merges("B5:C5")));
+    expect(tables.map(({ columns, rowCount }) => [columns.length, rowCount])).toEqual([
+      [count, 1],
+      [3, 1],
+    ]);
+    expect(setAside).toEqual([{ sheet: "S", record: 4, code: "preamble" }]);
+  },
+);
+
 it("does not part a table at a column that a header merged across covers", async () => {
   const rows = [
     ["board", "remarks", null, "mass (g)"],
