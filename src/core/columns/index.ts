@@ -8,7 +8,6 @@ export * from "./column-table.ts";
 export * from "./columns-from-table.ts";
 export * from "./days-from-date.ts";
 export * from "./exported-from-columns.ts";
-export * from "./exported-from-columns.ts";
 export * from "./join-tables.ts";
 export * from "./labels-from-texts.ts";
 export * from "./mean-of-readings.ts";
