@@ -19,9 +19,14 @@ export type EditSession = {
 };
 
 /** The file with the edits of a log. */
-export async function openedSession(bytes: Uint8Array, log = "", options: ReadOptions = {}): Promise<EditSession> {
+export async function openedSession(
+  bytes: Uint8Array,
+  log = "",
+  options: ReadOptions = {},
+  before?: EditedRecords,
+): Promise<EditSession> {
   const read = editLogFromBytes(new TextEncoder().encode(log));
-  return { bytes, log, state: await editedRecords(bytes, "a.csv", options, read) };
+  return { bytes, log, state: await editedRecords(bytes, "a.csv", options, read, {}, before) };
 }
 
 /** The session after a request, or why it was refused. */
@@ -37,7 +42,12 @@ export async function edited(
   };
   const planned = plannedLines(state, edits, head);
   if (!planned.ok) return planned.problem;
-  const next = await openedSession(bytes, log + planned.lines.map(printedLogLine).join(""));
+  const next = await openedSession(
+    bytes,
+    log + planned.lines.map(printedLogLine).join(""),
+    state.behind.options,
+    state,
+  );
   return changedReading(state, next.state, planned.lines) ?? next;
 }
 

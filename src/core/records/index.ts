@@ -8,6 +8,7 @@ export { type EditLog, EMPTY_LOG, editLogFromBytes } from "./edits/edit-log-from
 export { type EditLogLine, fileMark, printedLogLine } from "./edits/edit-log-line.ts";
 export { editProblem } from "./edits/edit-problems.ts";
 export { type EditedRecords, editedRecords, NO_EDITS, type TableEdits } from "./edits/edited-records.ts";
+export { fileBehind } from "./edits/file-behind.ts";
 export { type PageWish, pageOfRecords } from "./edits/page-of-records.ts";
 export { type LineHead, plannedLines } from "./edits/planned-lines.ts";
 export type * from "./edits/record-edit.ts";

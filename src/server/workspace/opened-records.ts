@@ -40,12 +40,14 @@ function saidIn(bytes: Uint8Array | null): Pick<OpenedRecords, "said" | "options
   return { said, options: read, meanings: new Map(meanings) };
 }
 
-/** The file with another log: what it would be, or is, after an edit. */
-export async function withLog(opened: Omit<OpenedRecords, "log" | "state" | "digest">): Promise<OpenedRecords> {
+/** The file with another log: what it would be, or is, after an edit. `state`: as it was with the last one, if it was read. */
+export async function withLog(
+  opened: Omit<OpenedRecords, "log" | "state" | "digest"> & { readonly state?: EditedRecords },
+): Promise<OpenedRecords> {
   const { file, bytes, logBytes, options, said } = opened;
   const log = editLogFromBytes(logBytes);
   const digest = createHash("sha256").update(bytes).update("\0").update(logBytes.subarray(0, log.whole)).digest("hex");
-  return { ...opened, log, digest, state: await editedRecords(bytes, file, options, log, said) };
+  return { ...opened, log, digest, state: await editedRecords(bytes, file, options, log, said, opened.state) };
 }
 
 export type RecordsShelf = {

@@ -64,7 +64,7 @@ export function recordsDesk(options: RecordsDeskOptions): RecordsDesk {
     const holder = await options.holder();
     const { file, state, log, digest } = opened;
     const canSetAside = holder === null && !log.newer && state.result.tables.length > 0;
-    const editable = canSetAside && state.source() !== null;
+    const editable = canSetAside && state.behind.source() !== null;
     const problems = holder === null ? state.problems : [editProblem("folder-held", { holder }), ...state.problems];
     const about = { file, digest, canSetAside, editable, problems };
     return { done: true, page: pageOfRecords(state, wish, about, opened.meanings) };

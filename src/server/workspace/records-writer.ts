@@ -3,6 +3,7 @@ import { basename, dirname, join } from "node:path";
 import {
   changedReading,
   type EditLogLine,
+  fileBehind,
   fileMark,
   type LineHead,
   plannedLines,
@@ -42,10 +43,10 @@ function withLines(opened: OpenedRecords, lines: readonly EditLogLine[]): Promis
 export function recordsWriter(folder: string, now: () => Date, disk: SavingFiles): RecordsWriter {
   const pathOf = (file: string) => join(folder, ...file.split("/"));
   const day = () => now().toISOString().slice(0, 10);
-  const head = ({ log, bytes }: OpenedRecords, id: string): LineHead => ({
+  const head = ({ log, bytes, options, state }: OpenedRecords, id: string): LineHead => ({
     time: now().toISOString(),
     id,
-    base: fileMark(bytes),
+    base: fileBehind(bytes, options, state.behind).mark(),
     lastSeq: log.lines.at(-1)?.seq ?? 0,
   });
   const line = (opened: OpenedRecords, id: string, step: Pick<EditLogLine, "what">): EditLogLine => {

@@ -3,10 +3,10 @@ import type { ReadOptions } from "../read-options.ts";
 import { readRecords } from "../read-records.ts";
 import type { ReadResult } from "../read-result.ts";
 import type { SaidOfTable } from "../table-description.ts";
-import { type DelimitedSource, delimitedSource, readField, recordFields } from "./delimited-source.ts";
+import { readField, recordFields } from "./delimited-source.ts";
 import type { EditLog } from "./edit-log-from-bytes.ts";
-import { fileMark } from "./edit-log-line.ts";
 import { editedBytes } from "./edited-bytes.ts";
+import { type FileBehind, fileBehind } from "./file-behind.ts";
 import { type PlacedEdits, placedEdits } from "./placed-edits.ts";
 import { addedKey, delimitedFinder, recordKey, sheetFinder } from "./record-finder.ts";
 import type { RecordsProblem } from "./records-page.ts";
@@ -20,10 +20,10 @@ export type TableEdits = {
 };
 export const NO_EDITS: TableEdits = { setAside: new Map(), before: new Map(), added: new Set() };
 
-/** `origin`: where a record of the edited file comes from. `source`: the file before its edits, null for a workbook and for what is no table. */
+/** `origin`: where a record of the edited file comes from. `behind`: the file before its edits. */
 export type EditedRecords = {
   readonly bytes: Uint8Array;
-  readonly source: () => DelimitedSource | null;
+  readonly behind: FileBehind;
   readonly result: ReadResult;
   readonly standing: StandingEdits;
   readonly tables: readonly TableEdits[];
@@ -79,22 +79,19 @@ function editsOfTables(result: ReadResult, { cells, asides }: PlacedEdits, origi
   });
 }
 
-/** The records of a file with the edits of its log. Without any, what `readRecords` gives. */
+/** The records of a file with the edits of its log. Without any, what `readRecords` gives. `before`: as they were with another log. */
 export async function editedRecords(
   bytes: Uint8Array,
   file: string,
   options: ReadOptions,
   log: EditLog,
   said: SaidOfTable = {},
+  before?: EditedRecords,
 ): Promise<EditedRecords> {
-  const standing = standingEdits(log.lines, log.lines.length === 0 ? "" : fileMark(bytes));
+  const behind = fileBehind(bytes, options, before?.behind);
+  const standing = standingEdits(log.lines, log.lines.length === 0 ? "" : behind.mark());
   const untouched = standing.edits.length + standing.carried.length === 0;
-  let known: { readonly source: DelimitedSource | null } | null = null;
-  const sourceOf = () => {
-    known ??= { source: delimitedSource(bytes, options) };
-    return known.source;
-  };
-  const source = untouched ? null : sourceOf();
+  const source = untouched ? null : behind.source();
   if (source === null) {
     const result = await readRecords(bytes, file, options, said);
     const origin: RecordOrigin = (record) => ({ record });
@@ -102,7 +99,7 @@ export async function editedRecords(
     const tables = placed ? editsOfTables(result, placed, origin, true) : result.tables.map(() => NO_EDITS);
     return {
       bytes,
-      source: sourceOf,
+      behind,
       result,
       standing,
       tables,
@@ -121,7 +118,7 @@ export async function editedRecords(
   const tables = editsOfTables(result, placed, origin, false);
   return {
     bytes: edited,
-    source: sourceOf,
+    behind,
     result,
     standing,
     tables,

@@ -65,7 +65,7 @@ const steps: { readonly [W in RecordEdit["what"]]: (edit: RecordEdit & { what: W
     if (!hasRow(table, edit.row)) return refused("edit-row-missing", { row: edit.row });
     const column = table.columns[edit.col - 1];
     if (!column) return refused("edit-column-missing", { col: edit.col });
-    const source = state.source();
+    const source = state.behind.source();
     if (source === null) return refused("edit-in-workbook", {});
     const key = `${edit.table} ${edit.row} ${edit.col}`;
     const now = cells.get(key) ?? rawAt(column.cells, edit.row - 1);
@@ -97,7 +97,7 @@ const steps: { readonly [W in RecordEdit["what"]]: (edit: RecordEdit & { what: W
     const { state, last, seq } = planning;
     const table = tableOf(planning, edit);
     if (!table) return refused("edit-row-missing", { row: 1 });
-    const source = state.source();
+    const source = state.behind.source();
     if (source === null) return refused("edit-in-workbook", {});
     const most = table.columns.length;
     if (edit.cells.length > most) return refused("edit-too-many-cells", { have: edit.cells.length, most });

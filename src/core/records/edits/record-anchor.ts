@@ -7,7 +7,7 @@ import { rowText } from "./record-finder.ts";
 /** What the log calls a row (from 0) of a table by. */
 export function recordAnchor(state: EditedRecords, table: RecordTable, row: number): RecordAnchor {
   const record = table.records[row] ?? 0;
-  const source = state.source();
+  const source = state.behind.source();
   if (source === null) return { sheet: table.sheet ?? table.name, record, text: rowText(table, row) };
   const from = state.origin(record);
   return "added" in from ? from : { record: from.record, text: recordText(source, from.record) ?? "" };
