@@ -9,30 +9,9 @@ import { columnNotes } from "./column-notes.ts";
 import type { ColumnTable } from "./column-table.ts";
 import { oneRowPer } from "./one-row-per.ts";
 import { firstNamingColumn, pieceNames } from "./piece-names.ts";
+import { rowsLeftOut } from "./rows-left-out.ts";
 import { unusualValues } from "./unusual-values.ts";
 import { withRepeats } from "./with-repeats.ts";
-
-/** Why a row that repeats an earlier one cell by cell takes no part. */
-export const REPEATED_ROW = "repeated row";
-
-/** Rows equal in every raw cell to an earlier one that is not set aside. */
-function repeatedRows(table: RecordTable, { setAside }: TableEdits): readonly number[] {
-  const { repeatedRows: repeated, columns, rowCount } = table;
-  if (setAside.size === 0 || repeated.length === 0) return repeated;
-  const seen = new Set<string>();
-  const [again, rows] = [new Set(repeated), Array.from({ length: rowCount }, (_, row) => row)];
-  return rows.filter((row) => {
-    if (setAside.has(row)) return false;
-    const text = columns.map(({ cells }) => rawAt(cells, row)).join("\u0000");
-    if (again.has(row) && seen.has(text)) return true;
-    seen.add(text);
-    return false;
-  });
-}
-
-/** Rows that take no part: set aside by the maker, or repeated. */
-const leftOutRows = (table: RecordTable, edits: TableEdits): ReadonlyMap<number, string> =>
-  new Map([...repeatedRows(table, edits).map((row) => [row, REPEATED_ROW] as const), ...edits.setAside]);
 
 /**
  * The typed columns of a table. table: as it was read; file: its path, for traces; name: what the notebook calls the table; said: what the maker
@@ -98,7 +77,7 @@ export function columnsFromTable(
     if (remark !== null) notes.push(remark);
   }
   const rows = pieces.map((piece, row) => ({ table: name, row: row + 1, piece }));
-  const plain = { name, rowCount, columns, rows, leftOut: leftOutRows(table, edits), cellAt, notes };
+  const plain = { name, rowCount, columns, rows, leftOut: rowsLeftOut(table, edits), cellAt, notes };
   const known = (header: string): string => nameOf.get(header) ?? columnName(header);
   const perPiece = said.oneRowPer === undefined ? plain : oneRowPer(plain, known(said.oneRowPer), edits.setAside);
   const repeats = (said.repeats ?? []).map((each) => ({

@@ -5,11 +5,8 @@ import type { Contribution, QuantityColumn } from "./column.ts";
 import { freeName } from "./column-name.ts";
 import { columnNotes } from "./column-notes.ts";
 import type { ColumnTable } from "./column-table.ts";
+import { meanFormula, spreadSource } from "./mean-formula.ts";
 import { meanOfReadings } from "./mean-of-readings.ts";
-
-/** Written as the formula that would make it, so that the same mean in a notebook has the same source of error and cancels against it. */
-const formulaOf = (readings: readonly QuantityColumn[]): string =>
-  `mean(${readings.map(({ name }) => name).join(", ")})`;
 
 /**
  * The mean of some columns at each row, of the readings that are there. Its standard uncertainty: what the spread leaves unsure, and each reading's
@@ -17,7 +14,8 @@ const formulaOf = (readings: readonly QuantityColumn[]): string =>
  */
 function meanColumn(name: string, readings: readonly QuantityColumn[]): { column: QuantityColumn; short: number } {
   const [{ unit, dimension, values: first }] = readings as [QuantityColumn];
-  const formula = formulaOf(readings);
+  const names = readings.map((reading) => reading.name);
+  const formula = meanFormula(names);
   const values = new Float64Array(first.length);
   const scatter = new Float64Array(first.length);
   const uncertainty = new Float64Array(first.length);
@@ -37,10 +35,9 @@ function meanColumn(name: string, readings: readonly QuantityColumn[]): { column
     }
     uncertainty[row] = count === 0 ? Number.NaN : Math.sqrt(squares);
   }
-  const contributions = new Map<string, Contribution>([[`spread of ${formula}`, { values: scatter, shared: false }]]);
+  const contributions = new Map<string, Contribution>([[spreadSource(formula), { values: scatter, shared: false }]]);
   for (const [k, reading] of readings.entries())
     if (reading.uncertainty) contributions.set(reading.name, { values: own[k] as Float64Array, shared: false });
-  const names = readings.map((reading) => reading.name);
   const column: QuantityColumn = {
     name,
     header: name,
