@@ -1,9 +1,8 @@
 // Opens a file of records as a notebook beside it would: by its description, with its edits.
 import { basename } from "node:path";
-import { limits, problems } from "../core/base/index.ts";
+import { problems } from "../core/base/index.ts";
 import { type ColumnTable, columnName, columnsFromTable } from "../core/columns/index.ts";
 import {
-  descriptionFromJson,
   descriptionWithUsual,
   editedRecords,
   editLogFromBytes,
@@ -13,8 +12,9 @@ import {
   type TableDescription,
   type TableEdits,
 } from "../core/records/index.ts";
-import { descriptionPath, editsPath } from "../notebook/engine/index.ts";
+import { editsPath } from "../notebook/engine/index.ts";
 import type { CommandAnswer } from "./command.ts";
+import { describedBeside } from "./described-beside.ts";
 import { missingFile, problemAnswer } from "./open-notebook.ts";
 import type { Surface } from "./surface.ts";
 
@@ -29,21 +29,6 @@ export type OpenedRecords =
     }
   | { readonly ok: false; readonly answer: CommandAnswer };
 
-type Described = { readonly said: TableDescription | null } | { readonly answer: CommandAnswer };
-
-async function describedBeside(file: string, surface: Surface): Promise<Described> {
-  const beside = descriptionPath(file);
-  const bytes = await surface.read(beside);
-  if (bytes === null) return { said: null };
-  const small = bytes.length <= limits.notebookBytes.value;
-  const about = descriptionFromJson(small ? new TextDecoder().decode(bytes) : "");
-  if (about.ok) return { said: about.value };
-  const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
-  const code = "description-not-understood";
-  const sentence = problems[code]({ file: beside, place, reason });
-  return { answer: problemAnswer([{ code, sentence, file: beside }]) };
-}
-
 /** One table of a file. place: which of its tables (of that sheet, where one is named), from 1. */
 export async function openRecords(
   file: string,
@@ -53,7 +38,7 @@ export async function openRecords(
   const bytes = await surface.read(file);
   if (bytes === null) return { ok: false, answer: missingFile(file) };
   const described = await describedBeside(file, surface);
-  if ("answer" in described) return { ok: false, answer: described.answer };
+  if (!described.ok) return { ok: false, answer: problemAnswer([described.problem]) };
   const { said } = described;
   const log = await surface.read(editsPath(file));
   const { result, ...edited } = log

@@ -1,7 +1,6 @@
-import { limits, problems } from "../../core/base/index.ts";
-import { descriptionFromJson, printedReadResult, readingWarnings, readRecords } from "../../core/records/index.ts";
-import { descriptionPath } from "../../notebook/engine/index.ts";
+import { printedReadResult, readingWarnings, readRecords } from "../../core/records/index.ts";
 import { type Command, textOption, UsageError } from "../command.ts";
+import { describedBeside } from "../described-beside.ts";
 import { missingFile, problemAnswer } from "../open-notebook.ts";
 import { type AnyProblem, problemLines } from "../problem-lines.ts";
 import type { Surface } from "../surface.ts";
@@ -60,16 +59,12 @@ const isRefused = (read: ReadResult): boolean =>
 
 /** A file read as a notebook beside it would: by the maker's description of it, which the options given go before. */
 async function fileRead(bytes: Uint8Array, file: string, options: Options, surface: Surface): Promise<ReadResult> {
-  const beside = descriptionPath(file);
-  const described = await surface.read(beside);
-  if (described === null) return readRecords(bytes, file, options);
-  const small = described.length <= limits.notebookBytes.value;
-  const about = descriptionFromJson(small ? new TextDecoder().decode(described) : "");
-  if (about.ok) return readRecords(bytes, file, { ...about.value.read, ...options }, about.value);
-  const { place = "", reason = "" } = about.refusal.facts as { place?: string; reason?: string };
-  const code = "description-not-understood";
-  const sentence = problems[code]({ file: beside, place, reason });
-  return { ...(await readRecords(bytes, file, options)), problems: [{ file: beside, code, sentence }] };
+  const described = await describedBeside(file, surface);
+  if (!described.ok) return { ...(await readRecords(bytes, file, options)), problems: [described.problem] };
+  const { said } = described;
+  return said === null
+    ? readRecords(bytes, file, options)
+    : readRecords(bytes, file, { ...said.read, ...options }, said);
 }
 
 /** How each cell of some files was read. */
