@@ -27,10 +27,7 @@ export function sourceTable(line: SourceLine, name: string, inputs: Inputs): Com
     const code = result.warnings.some((warning) => warning.code === "empty-file") ? "empty-file" : "not-a-table";
     return failed(at(code, { file: line.file }));
   }
-  const ofSheet =
-    line.sheet === null
-      ? result.tables
-      : result.tables.filter((each) => each.name === line.sheet || each.name.startsWith(`${line.sheet} `));
+  const ofSheet = result.tables.filter(({ sheet }) => line.sheet === null || sheet === line.sheet);
   const table = ofSheet[(line.table ?? 1) - 1];
   if (!table) return failed(at("unknown-table", { name: line.sheet ?? `table ${line.table ?? 1} of ${line.file}` }));
   const remarks: LocalProblem[] = [];
