@@ -3,20 +3,15 @@ import { codeAt, kindAt, rawAt } from "../cells.ts";
 import type { ReadOptions } from "../read-options.ts";
 import type { ReadResult, RecordColumn } from "../read-result.ts";
 import { readTable } from "../read-table.ts";
-import { sourceText } from "../source/source-text.ts";
-import type { ImportChoice, ImportQuestion } from "./import-reading.ts";
+import { type Asker, choice, listed, quoted } from "./asker.ts";
+import { encodingQuestion } from "./encoding-question.ts";
+import type { ImportQuestion } from "./import-reading.ts";
 import { readAs } from "./read-as.ts";
-import { spellingClusters } from "./spelling-clusters.ts";
+import { spellingQuestions } from "./spelling-questions.ts";
 
-type Asker = (result: ReadResult, options: ReadOptions, bytes: Uint8Array) => readonly ImportQuestion[];
 type InQuestion = { readonly column: RecordColumn; readonly raws: readonly string[] };
 
 const SAMPLES = 3;
-const MOST_CLUSTERS = 50;
-const quoted = (text: string) => `“${text}”`;
-const listed = (texts: readonly string[]) =>
-  texts.length < 2 ? texts.join("") : `${texts.slice(0, -1).join(", ")} and ${texts.at(-1)}`;
-const choice = (label: string, read: ReadOptions): ImportChoice => ({ label, answers: { read } });
 
 /** A column with the first few different raw texts of some of its rows; nothing where it has none. */
 function rawsOf(column: RecordColumn, isMeant: (row: number) => boolean): readonly InQuestion[] {
@@ -127,89 +122,7 @@ const noteNames: Asker = (result, options) => {
   ];
 };
 
-const ENCODINGS = new Map([
-  ["windows-1252", "Western European (Windows-1252)"],
-  ["utf-8", "UTF-8"],
-  ["utf-16le", "UTF-16, low byte first"],
-  ["utf-16be", "UTF-16, high byte first"],
-]);
-const PROBE = 64 * 1024;
-const AROUND = 24;
-
-/** The words around the first letter beyond ASCII, or the beginning. */
-function excerpt(text: string): string {
-  const at = Math.max(0, text.search(/[^\t\n\r -~]/));
-  const line = text.slice(text.lastIndexOf("\n", at) + 1).split(/[\r\n]/, 1)[0] ?? "";
-  const place = at - text.lastIndexOf("\n", at) - 1;
-  return line.slice(Math.max(0, place - AROUND), place + AROUND).trim();
-}
-
-const encoding: Asker = ({ warnings }, options, bytes) => {
-  if (options.encoding !== undefined || !warnings.some(({ code }) => code === "encoding-guessed")) return [];
-  const guess = sourceText(bytes).encoding;
-  const head = bytes.subarray(0, PROBE);
-  // Half of a file in one-byte letters is no text at all in two-byte ones: only its likes are offered.
-  const wide = guess.startsWith("utf-16");
-  const others = [...ENCODINGS.keys()].filter((name) => name !== guess && name.startsWith("utf-16") === wide);
-  return [
-    {
-      id: "encoding",
-      code: "encoding-guessed",
-      sentence: "Are the letters right? The file does not say how they are stored.",
-      columns: [],
-      choices: [guess, ...others].map((name) =>
-        choice(`${ENCODINGS.get(name)}: ${excerpt(sourceText(head, name).text)}`, { encoding: name }),
-      ),
-    },
-  ];
-};
-
-const aliasKey = (text: string) => text.trim().split(/\s+/u).join(" ").toLowerCase();
-const aliasesFor = (column: string, pairs: readonly (readonly [string, string])[]): ReadOptions => ({
-  aliases: Object.fromEntries([[column, Object.fromEntries(pairs)]]),
-});
-
-/** Spellings of one column: one question for each set of them. */
-const spellings: Asker = ({ tables, warnings }) =>
-  warnings
-    .filter(({ code }) => code === "spelling-varies")
-    .flatMap(({ table = 1, col = 0 }) => {
-      const column = tables[table - 1]?.columns[col - 1];
-      if (column === undefined) return [];
-      return spellingClusters(column).map((cluster) => {
-        const texts = cluster.map(({ text }) => text);
-        const told = new Set(texts.map(aliasKey)).size === texts.length;
-        const same = texts.map((name) =>
-          choice(
-            `They all mean ${quoted(name)}`,
-            aliasesFor(
-              column.name,
-              texts.map((text) => [text, name]),
-            ),
-          ),
-        );
-        // Spellings that differ by case alone cannot be told apart by aliases, so only one name can be chosen.
-        const apart = choice(
-          "They are different things",
-          aliasesFor(
-            column.name,
-            texts.map((text) => [text, text]),
-          ),
-        );
-        return {
-          id: `spelling ${JSON.stringify([column.name, ...[...texts].sort()])}`,
-          code: "spelling-varies",
-          sentence: `Do these mean the same in ${quoted(column.name)}? ${listed(
-            cluster.map(({ text, count }) => `${quoted(text)} (${count} ${count === 1 ? "record" : "records"})`),
-          )}.`,
-          columns: [column.name],
-          choices: told ? [...same, apart] : same,
-        };
-      });
-    })
-    .slice(0, MOST_CLUSTERS);
-
-const askers: readonly Asker[] = [encoding, decimal, dayFirst, noteNames, spellings];
+const askers: readonly Asker[] = [encodingQuestion, decimal, dayFirst, noteNames, spellingQuestions];
 
 /** Every question that is open about a reading. bytes: of the file; options: what it was read with. */
 export const openQuestions = (result: ReadResult, options: ReadOptions, bytes: Uint8Array): readonly ImportQuestion[] =>
