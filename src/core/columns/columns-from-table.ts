@@ -1,7 +1,7 @@
 // From cells that were read to typed columns.
 import type { TraceCell } from "../base/index.ts";
 import type { Cells, RecordTable, TableDescription, TableEdits } from "../records/index.ts";
-import { NO_EDITS, rawAt, readingAt, readingInWords, readingWarnings } from "../records/index.ts";
+import { NO_EDITS, rawAt } from "../records/index.ts";
 import type { Column } from "./column.ts";
 import { columnFromCells } from "./column-from-cells.ts";
 import { columnName, freeName } from "./column-name.ts";
@@ -10,6 +10,7 @@ import type { ColumnTable } from "./column-table.ts";
 import { oneRowPer } from "./one-row-per.ts";
 import { firstNamingColumn, pieceNames } from "./piece-names.ts";
 import { rowsLeftOut } from "./rows-left-out.ts";
+import { traceCell } from "./trace-cell.ts";
 import { unusualValues } from "./unusual-values.ts";
 import { withRepeats } from "./with-repeats.ts";
 
@@ -50,20 +51,7 @@ export function columnsFromTable(
   }
   const cellAt = (column: string, row: number): TraceCell | null => {
     const found = cellsOf.get(column);
-    if (!found || row < 0 || row >= table.rowCount) return null;
-    const cell = readingAt(found.cells, row);
-    const before = edits.added.has(row) ? null : edits.before.get(row)?.get(found.col - 1);
-    return {
-      file,
-      table: table.name,
-      row: row + 1,
-      col: found.col,
-      column,
-      raw: cell.raw,
-      reading: readingInWords(cell),
-      ...(cell.code === undefined ? {} : { warning: readingWarnings.get(cell.code) ?? cell.code }),
-      ...(before === undefined ? {} : { before }),
-    };
+    return found ? traceCell({ file, table, column, ...found }, row, edits) : null;
   };
   const { rowCount } = table;
   const raw = (column: string, row: number): string => {
