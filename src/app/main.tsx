@@ -52,7 +52,8 @@ async function follow(): Promise<void> {
   const list = state.list();
   if (named === "") await list;
   if (named !== decodeURIComponent(location.hash.slice(1))) return;
-  const first = state.listing.value.find(({ file }) => file.includes("first-day")) ?? state.listing.value[0];
+  const listed = state.listing.value ?? [];
+  const first = listed.find(({ file }) => file.includes("first-day")) ?? listed[0];
   const file = named === "contents" ? null : named === "" ? (first?.file ?? null) : named;
   if (file === null) {
     const tables = records.list();

@@ -144,7 +144,7 @@ export const Page = (props: PageProps) => {
           />
         )}
         {bringing.shown.value ? (
-          <ImportPlace state={bringing} notebooks={state.listing.value} go={go} />
+          <ImportPlace state={bringing} notebooks={state.listing.value ?? []} go={go} />
         ) : records.file.value !== null ? (
           <RecordsPlace state={records} />
         ) : data === null ? (

@@ -2,6 +2,7 @@
 import { randomBytes } from "node:crypto";
 import * as files from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
+import { pid } from "node:process";
 import type { Written } from "./surface.ts";
 
 /** The operations of a write, as an argument, so that tests make each one fail. */
@@ -30,7 +31,10 @@ export async function writeWhole(
   content: string | Uint8Array,
   disk: WritingFiles = files,
 ): Promise<Written> {
-  const beside = join(dirname(path), `.${basename(path)}.${randomBytes(6).toString("hex")}.saving`);
+  const beside = join(
+    dirname(path),
+    `.${basename(path).slice(0, 200)}.${pid}-${randomBytes(6).toString("hex")}.saving`,
+  );
   try {
     const handle = await disk.open(beside, "wx");
     try {

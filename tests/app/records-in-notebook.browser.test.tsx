@@ -72,6 +72,12 @@ it("leads from a traced cell to that cell of its table", async () => {
     .toHaveAttribute("href", "#book.xlsx?named=Sheet%202&row=7&col=3");
 });
 
+it("says nothing of notebooks before it knows them", () => {
+  const text = (notebooks: [] | null) => shown(<ContentsView notebooks={notebooks} tables={[]} />).textContent;
+  expect(text([])).toContain("no notebook");
+  expect(text(null)).not.toContain("no notebook");
+});
+
 it("lists the tables of the folder in the contents", async () => {
   const tables = [
     { file: "records/tops.csv", tables: 1, rows: 71 },

@@ -9,7 +9,8 @@ import { newEntry, type Place, partText, withPartText } from "./part-text.ts";
 export type Conflict = { readonly yours: string; readonly theirs: PageData };
 
 export type PageState = {
-  readonly listing: ReadonlySignal<readonly Listing[]>;
+  /** The notebooks of the folder, null until they are known. */
+  readonly listing: ReadonlySignal<readonly Listing[] | null>;
   /** What is shown: the saved notebook, or what it would be with the draft and the dials as they stand. */
   readonly shown: ReadonlySignal<PageData | null>;
   /** Place of the part that is being written, among `shown.parts`. */
@@ -43,7 +44,7 @@ export type PageState = {
 
 /** The state over an api. */
 export function pageState(api: Api): PageState {
-  const listing = signal<readonly Listing[]>([]);
+  const listing = signal<readonly Listing[] | null>(null);
   const saved = signal<PageData | null>(null);
   const shown = signal<PageData | null>(null);
   const editing = signal<number | null>(null);

@@ -24,19 +24,19 @@ const FirstNotebook = ({ tables }: { readonly tables: readonly RecordsListing[] 
   </>
 );
 
-/** The notebooks and tables of the folder as a contents page. */
+/** The notebooks and tables of the folder as a contents page; of notebooks that are not known yet it says nothing. */
 export const ContentsView = ({
   notebooks,
   tables,
 }: {
-  readonly notebooks: readonly Listing[];
+  readonly notebooks: readonly Listing[] | null;
   readonly tables: readonly RecordsListing[];
 }) => (
   <section class="contents-view" aria-labelledby="contents">
     <h1 id="contents">Contents</h1>
-    {notebooks.length === 0 ? <FirstNotebook tables={tables} /> : null}
+    {notebooks?.length === 0 ? <FirstNotebook tables={tables} /> : null}
     <ol>
-      {notebooks.map(({ file, title, written }) => (
+      {(notebooks ?? []).map(({ file, title, written }) => (
         <li key={file}>
           <a href={`#${encodeURIComponent(file)}`}>{title}</a>
           <small>

@@ -1,7 +1,9 @@
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import * as files from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
+import { writeWhole } from "../../../src/cli/write-whole.ts";
 import { keptName, removeLeftovers } from "../../../src/server/workspace/remove-leftovers.ts";
 
 let folder = "";
@@ -31,4 +33,20 @@ it("removes what a dead process left and what was kept long enough, says so, and
   await removeLeftovers([folder, join(folder, "none")], NOW, (line) => said.push(line));
   expect(readdirSync(folder).sort()).toEqual([...stays, `.folder.${NOBODY}-0123456789ab.saving`].sort());
   expect(said.map((line) => goes.findIndex((name) => line.includes(name))).sort()).toEqual([0, 1]);
+});
+
+it("knows what the command line left when it was stopped while it wrote", async () => {
+  const names: string[] = [];
+  const open = (async (path: string, flags: string) => {
+    names.push(String(path));
+    return files.open(path, flags);
+  }) as typeof files.open;
+  const stopped = () => Promise.reject(new Error("stopped"));
+  await writeWhole(join(folder, "copy.html"), "x", { ...files, open, rename: stopped, rm: stopped });
+  const [left = ""] = readdirSync(folder);
+  expect(names[0]?.endsWith(left)).toBe(true);
+  // As it would be named by a process that is gone.
+  writeFileSync(join(folder, left.replace(String(process.pid), String(NOBODY))), "x");
+  await removeLeftovers([folder], NOW, () => undefined);
+  expect(readdirSync(folder)).toEqual([left]);
 });
