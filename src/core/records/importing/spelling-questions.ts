@@ -1,9 +1,9 @@
 import type { ReadOptions } from "../read-options.ts";
+import { aliasKey } from "../readers/alias-key.ts";
 import { type Asker, choice, listed, quoted } from "./asker.ts";
 import { spellingClusters } from "./spelling-clusters.ts";
 
 const MOST_CLUSTERS = 50;
-const aliasKey = (text: string) => text.trim().split(/\s+/u).join(" ").toLowerCase();
 const aliasesFor = (column: string, pairs: readonly (readonly [string, string])[]): ReadOptions => ({
   aliases: Object.fromEntries([[column, Object.fromEntries(pairs)]]),
 });

@@ -1,6 +1,7 @@
 // Columns of words: kept as written, aliases by the maker's word only, look-alike spellings pointed out.
 
 import type { StoredCell } from "../source/stored-cell.ts";
+import { aliasKey } from "./alias-key.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnReading, ColumnSource } from "./column-source.ts";
 import { hasWord, rowsOf, wordsOf } from "./column-source.ts";
@@ -63,10 +64,8 @@ export function isDigitNames(source: ColumnSource): boolean {
   return found || plainWordsOf(source).some((word) => /^0\d+$/.test(word) || isBeyond(word));
 }
 
-const aliasKey = (text: string) => text.trim().split(/\s+/u).join(" ").toLowerCase();
-
 /** The maker's names for spellings of this column. */
-export function aliasesOf(source: ColumnSource): ReadonlyMap<string, string> {
+function aliasesOf(source: ColumnSource): ReadonlyMap<string, string> {
   const all = new Map(Object.entries(source.options.aliases ?? {}));
   return new Map(Object.entries(all.get(source.name) ?? {}).map(([spelling, name]) => [aliasKey(spelling), name]));
 }

@@ -9,7 +9,7 @@ export type CellFormat =
 export const plainFormat: CellFormat = { sort: "number", percent: false, unit: null };
 
 /** A hundred times a number, in decimals: 0.07 gives 7 and not 7.000000000000001. */
-export function timesHundred(value: number): number {
+function timesHundred(value: number): number {
   const [digits = "", exponent = "0"] = String(value).split("e");
   return Number(`${digits}e${Number(exponent) + 2}`);
 }

@@ -3,7 +3,7 @@ import type { StoredCell } from "../source/stored-cell.ts";
 import type { Merge, SheetGrid } from "./sheet-grid.ts";
 import type { WorkbookTrouble } from "./workbook-trouble.ts";
 
-export const LAST_ROW = 1_048_575;
+const LAST_ROW = 1_048_575;
 export const LAST_COLUMN = 16_383;
 
 const COST_ALONE = 4;

@@ -61,7 +61,7 @@ function grow(places: TextPlaces): void {
 }
 
 /** A new place for a stretch. */
-export function addedPlace(places: TextPlaces, start: number, end: number, hash: number): number {
+function addedPlace(places: TextPlaces, start: number, end: number, hash: number): number {
   if (places.size === places.starts.length) grow(places);
   const place = places.size++;
   places.starts[place] = start;
