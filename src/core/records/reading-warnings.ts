@@ -122,11 +122,3 @@ export const readingWarnings: ReadonlyMap<string, string> = new Map<ReadingCode,
     (part) => Object.entries(part) as [ReadingCode, string][],
   ),
 );
-/** The codes that ask the maker something, each answered by an option of reading. */
-export const readingQuestions: ReadonlyMap<string, string> = new Map([
-  ["encoding-guessed", "encoding"],
-  ["ambiguous-number", "decimal"],
-  ["ambiguous-date", "dayFirst"],
-  ["german-note-name", "noteNames"],
-  ["spelling-varies", "aliases"],
-]);
