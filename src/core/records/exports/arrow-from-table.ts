@@ -1,4 +1,5 @@
 import { bool, columnFromArray, float64, tableFromColumns, tableToIPC, utf8 } from "@uwdata/flechette";
+import { Defect } from "../../base/index.ts";
 import type { ExportedColumn, ExportedTable } from "./exported-table.ts";
 import { metadataOf } from "./metadata-of.ts";
 
@@ -15,5 +16,7 @@ export function arrowFromTable(table: ExportedTable): Uint8Array {
   });
   Object.assign(arrow.schema, { fields, metadata: new Map([["name", table.name]]) });
   const bytes = tableToIPC(arrow, { format: "file" });
-  return bytes ?? new Uint8Array();
+  // Null only where bytes are handed on piece by piece, which is not asked for; an empty file would be no Arrow file.
+  if (bytes === null) throw new Defect("no bytes of an Arrow table");
+  return bytes;
 }
