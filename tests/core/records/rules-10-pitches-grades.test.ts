@@ -118,6 +118,16 @@ const grades: Case[] = [
       "n/a => blank",
     ],
   ],
+  [
+    "one scale under such a name is that of all bare numbers",
+    [
+      "rating => rating grade",
+      "4/5 => 4 /5",
+      "4 => 4 /5 !scale-assumed",
+      "5 => 5 /5 !scale-assumed",
+      "3 => 3 /5 !scale-assumed",
+    ],
+  ],
   ...["grade", "rating", "score", "rank", "quality", "note", "calificación", "Bewertung", "nota"].map(
     (name): Case => [`eighths are grades under ${name}`, [`${name} => ${name} grade`, "4/8 => 4 /8", "5/8 => 5 /8"]],
   ),

@@ -167,6 +167,10 @@ const marks: Case[] = [
     ],
   ],
   [
+    "far beyond small numbers that are all negative",
+    ["bow (mm) => bow quantity mm", "-0.4 => -0.4 mm", "-0.35 => -0.35 mm", "999 => 999 mm !maybe-missing-number"],
+  ],
+  [
     "999 among its like is a number",
     ["a (g) => a quantity g", "950 => 950 g", "999 => 999 g", "-99 => -99 g !maybe-missing-number", "120 => 120 g"],
   ],

@@ -58,6 +58,11 @@ const decimalMarks: Case[] = [
     { decimal: "," },
   ],
   [
+    "a 0 leads no group: an answer never makes 125 of 0,125",
+    ["a (mm) => a quantity mm", "0,125 => !unreadable-number", "01,125 => !unreadable-number", "1,234 => 1234 mm"],
+    { decimal: "." },
+  ],
+  [
     "an answer leaves what it contradicts unread",
     ["a (mm) => a quantity mm", "2,31 => !unreadable-number", "2.5 => 2.5 mm"],
     { decimal: "." },

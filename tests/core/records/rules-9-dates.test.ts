@@ -178,6 +178,10 @@ const dates: Case[] = [
     ["split => split date", "2024-05 => 2024-05", "2023-11 => 2023-11", "May 2022 => 2022-05"],
   ],
   [
+    "a month beside a day that asks is a surprise",
+    ["split => split date", "03/04/2024 => !ambiguous-date", "May 2024 => 2024-05 !partial-date"],
+  ],
+  [
     "years beside months are",
     [
       "split => split date",
@@ -204,6 +208,10 @@ const dates: Case[] = [
       "2023-02-30 => !unreadable-date",
       'spring 2023 => "spring 2023" !date-in-words',
     ],
+  ],
+  [
+    "a slashed day that is none keeps a column of dates as a dotted one does",
+    ["split => split date", "25/04/2024 => 2024-04-25", "31/04/2024 => !unreadable-date", "lost => !unreadable-date"],
   ],
   [
     "serial numbers beside dates",

@@ -12,8 +12,9 @@ export type Atom =
   | { readonly shape: "fraction"; readonly value: number; readonly allowed: boolean }
   | { readonly shape: "sum"; readonly major: Atom; readonly minor: Atom; readonly factor: number };
 
+/** Groups of three; a 0 leads none, so that no answer of the maker makes 125 of 0,125. */
 const areGroups = (groups: readonly string[]) =>
-  groups.every((group, at) => (at === 0 ? group.length >= 1 && group.length <= 3 : group.length === 3));
+  groups.every((group, at) => (at === 0 ? /^[1-9]\d{0,2}$/.test(group) : group.length === 3));
 
 /** The vote of digits with points and commas; null where no reading fits. `grouped`: spaces or apostrophes already group. */
 export function voteOf(body: string, grouped: boolean): Numeral["vote"] | null {

@@ -14,6 +14,7 @@ const DATE_WORDS = new Set(["date", "day", "datum", "fecha", "jour", "when"]);
 type Order = Extract<DateParts, { form: "order" }>;
 const dayFirstWorks = (parts: Order) => isDay(parts.year, parts.second, parts.first);
 const monthFirstWorks = (parts: Order) => isDay(parts.year, parts.first, parts.second);
+const works = (parts: Order) => dayFirstWorks(parts) || monthFirstWorks(parts);
 
 /** Whether a number can be a day and no month: the 30 of "30/2/2024" too, though there is no such day. */
 const isDayOnly = (number: number) => number > 12 && number <= 31;
@@ -36,8 +37,7 @@ function readOrder(cell: ColumnCell, parts: Order, dayFirst: boolean | null): Re
   const either = dayFirst === null && first <= 12 && second <= 12 && first !== second;
   if (either) return unreadable(cell.field, "ambiguous-date");
   const asDayFirst = dayFirst ?? first > 12;
-  const works = asDayFirst ? dayFirstWorks(parts) : monthFirstWorks(parts);
-  if (!works) return unreadable(cell.field, "unreadable-date");
+  if (!(asDayFirst ? dayFirstWorks(parts) : monthFirstWorks(parts))) return unreadable(cell.field, "unreadable-date");
   const [month, day] = asDayFirst ? [second, first] : [first, second];
   return reading(
     cell.field,
@@ -66,11 +66,11 @@ function readDate(cell: ColumnCell, parts: DateParts, dayFirst: boolean | null):
   }
 }
 
-/** Partial dates are no surprise where all dates of the column are equally partial. */
+/** Partial dates are no surprise where all dates of the column are equally partial; one that asks for its day is whole. */
 function withoutEqualPartial(cells: readonly Reading[]): Reading[] {
   const lengths = new Set(cells.filter((cell) => cell.kind === "date").map((cell) => String(cell.value).length));
   const [only = 0] = lengths;
-  if (lengths.size !== 1 || only > 7) return [...cells];
+  if (lengths.size !== 1 || only > 7 || cells.some(({ code }) => code === "ambiguous-date")) return [...cells];
   return cells.map((cell) => {
     if (cell.code !== "partial-date") return cell;
     const { code: _, ...rest } = cell;
@@ -94,14 +94,13 @@ function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
   const rowsWith = (holds: (parts: DateParts) => boolean) =>
     rowsOf(counted, (cell) => holds(forms.get(cell) ?? { form: "none" }));
   const sure = rowsWith(
-    (parts) =>
-      parts.form === "day" ||
-      parts.form === "month" ||
-      (parts.form === "order" && (dayFirstWorks(parts) || monthFirstWorks(parts))),
+    (parts) => parts.form === "day" || parts.form === "month" || (parts.form === "order" && works(parts)),
   );
   const serials = rowsWith(({ form }) => form === "serial") + source.numerals.serials;
   const years = rowsWith(({ form }) => form === "year") + source.numerals.years;
-  const odd = rowsWith(({ form }) => form === "words" || form === "impossible");
+  const odd = rowsWith(
+    (parts) => parts.form === "words" || parts.form === "impossible" || (parts.form === "order" && !works(parts)),
+  );
   return (
     sure +
     (sure > 0 ? odd : 0) +

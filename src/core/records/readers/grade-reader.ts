@@ -105,7 +105,7 @@ function read(source: ColumnSource) {
   };
 }
 
-/** Cells that can be read as grades. Bare numbers count beside at least as many on the one scale; signs count though `-` is elsewhere a blank. */
+/** Cells that can be read as grades. Bare numbers count by the name, or beside at least as many on the one scale; signs count though `-` is elsewhere a blank. */
 function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
   const parts = partsOf(source);
   const { family: main, count } = family(source, parts);
@@ -118,7 +118,7 @@ function fits(source: ColumnSource, counted: readonly ColumnCell[]): number {
     main === "scale" && scales.size === 1
       ? rowsOf(counted, (cell) => BARE.test(cell.field.text)) + source.numerals.bare
       : 0;
-  return bare <= count ? count + bare : count;
+  return bare <= count || hasWord(source, SCALE_WORDS) ? count + bare : count;
 }
 
 export const gradeReader: ColumnReader = { kind: "grade", fits, read };

@@ -21,8 +21,8 @@ function restOfNumerals({ scan, numerals }: ColumnSource, rows: number[]): Rest 
     const value = numbers[row] ?? 0;
     if (isSentinel(value)) rows.push(row);
     else {
-      if (value > largest) largest = value;
-      else if (-value > largest) largest = -value;
+      const size = value < 0 ? -value : value;
+      if (size > largest) largest = size;
       if (value < smallest) smallest = value;
     }
   }
