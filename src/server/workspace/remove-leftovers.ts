@@ -2,11 +2,11 @@
 import { lstat, readdir, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { kill } from "node:process";
+import { TEMPORARY } from "./temporary-path.ts";
 
 const DAYS_KEPT = 30;
 const DAY = 24 * 60 * 60 * 1000;
 /** A temporary says which process wrote it; what was replaced says when. Both names begin with a dot, so they are neither listed nor served. */
-const TEMPORARY = /^\..+\.(\d+)-[0-9a-f]{12}\.saving$/;
 const KEPT = /^\..+\.(\d{4}-\d\d-\d\d)\.[0-9a-f]{12}\.kept$/;
 
 /** Name under which a file that is replaced stays beside it. */

@@ -1,10 +1,9 @@
 // A save is all or nothing: written beside, flushed, renamed over the old name, the folder flushed, and only then "saved".
-import { randomBytes } from "node:crypto";
 import type { FileHandle } from "node:fs/promises";
 import * as files from "node:fs/promises";
-import { basename, dirname, join } from "node:path";
-import { pid } from "node:process";
+import { dirname } from "node:path";
 import { digest } from "./digest.ts";
+import { temporaryPath } from "./temporary-path.ts";
 
 /** The operations of a save, as an argument, so that tests make each one fail. */
 export type SavingFiles = Pick<typeof files, "open" | "readFile" | "realpath" | "rename" | "rm" | "stat">;
@@ -31,7 +30,7 @@ export async function saveFile(
     const before = await disk.readFile(real);
     if (digest(before) !== base) return { saved: false, because: "stale", theirs: before };
     const { mode } = await disk.stat(real);
-    temporary = join(dirname(real), `.${basename(real).slice(0, 200)}.${pid}-${randomBytes(6).toString("hex")}.saving`);
+    temporary = temporaryPath(real);
     await writeWhole(disk, temporary, bytes, mode & 0o777);
     const now = await disk.readFile(real);
     if (digest(now) !== base) {

@@ -1,11 +1,10 @@
 // Files taken into the folder, all together or none: nothing that lies there is written over unasked, and what is replaced is kept beside.
-import { randomBytes } from "node:crypto";
 import * as files from "node:fs/promises";
 import { basename, dirname, join, sep } from "node:path";
-import { pid } from "node:process";
 import { digest } from "./digest.ts";
 import { keptName } from "./remove-leftovers.ts";
 import { flushFolder, type SavingFiles, writeWhole } from "./save-file.ts";
+import { temporaryPath } from "./temporary-path.ts";
 
 /** The operations of taking in, as an argument, so that tests make each one fail. */
 export type TakingFiles = SavingFiles & Pick<typeof files, "copyFile" | "link" | "mkdir">;
@@ -88,7 +87,7 @@ async function writtenBeside(
   if ((before === null ? null : digest(before)) !== replaces) throw taken();
   const path = before === null ? named : await disk.realpath(named);
   const beside = (text: string) => join(dirname(path), text);
-  const temporary = beside(`.${basename(path).slice(0, 200)}.${pid}-${randomBytes(6).toString("hex")}.saving`);
+  const temporary = temporaryPath(path);
   const kept = beside(keptName(basename(path), today, replaces ?? ""));
   try {
     await writeWhole(disk, temporary, bytes, 0o644);
