@@ -4,7 +4,7 @@ export { cellsFromReadings } from "./cells-from-readings.ts";
 export { descriptionFromJson } from "./description-from-json.ts";
 export * from "./description-with-answers.ts";
 export { changedReading } from "./edits/changed-reading.ts";
-export { type EditLog, EMPTY_LOG, editLogFromBytes } from "./edits/edit-log-from-bytes.ts";
+export { type EditLog, editLogFromBytes } from "./edits/edit-log-from-bytes.ts";
 export { type EditLogLine, fileMark, printedLogLine } from "./edits/edit-log-line.ts";
 export { editProblem } from "./edits/edit-problems.ts";
 export { type EditedRecords, editedRecords, NO_EDITS, type TableEdits } from "./edits/edited-records.ts";

@@ -12,7 +12,6 @@ export type EditLog = {
   readonly newer: boolean;
 };
 
-export const EMPTY_LOG: EditLog = { lines: [], problems: [], whole: 0, newer: false };
 const SUM = /,"sum":"([0-9a-f]{8})"\}$/;
 const LF = 10;
 

@@ -1,8 +1,8 @@
 // Where records and fields stand in a text, by the same rules as `splitRecords`: what an edit replaces must be what reading reads.
 import { closingQuote, lastOddRun } from "../source/closing-quote.ts";
+import { openingQuote } from "../source/opening-quote.ts";
+import { stretchEnd } from "../source/stretch-end.ts";
 
-const SPACE = 32;
-const QUOTE = 34;
 const LF = 10;
 const CR = 13;
 
@@ -23,13 +23,10 @@ const markOf = (delimiter: string | null): number => delimiter?.charCodeAt(0) ??
 
 /** The field that begins at `start`. */
 function fieldFrom(text: string, start: number, mark: number, lastOdd: number): FieldSpan {
-  let quote = start;
-  if (mark !== SPACE) while (text.charCodeAt(quote) === SPACE) quote++;
-  const close = text.charCodeAt(quote) === QUOTE ? closingQuote(text, quote, lastOdd) : -1;
+  const quote = openingQuote(text, start, mark);
+  const close = quote < 0 ? -1 : closingQuote(text, quote, lastOdd);
   const from = close < 0 ? start : close + 1;
-  let end = from;
-  for (let code = text.charCodeAt(end); end < text.length && code !== mark && code !== LF && code !== CR; )
-    code = text.charCodeAt(++end);
+  const end = stretchEnd(text, from, mark);
   const head = close < 0 ? "" : text.slice(quote + 1, close).replaceAll('""', '"');
   return { start, end, quoted: close < 0 ? -1 : quote, raw: head + text.slice(from, end) };
 }

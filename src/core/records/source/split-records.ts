@@ -1,10 +1,10 @@
 // Text to records by the rules of RFC 4180, and what to do where a file does not keep them: stray and unclosed quotes, mixed line ends.
 import { limits } from "../../base/index.ts";
 import { closingQuote, lastOddRun } from "./closing-quote.ts";
+import { openingQuote } from "./opening-quote.ts";
 import type { QuoteTrouble, RawRecords } from "./raw-records.ts";
+import { stretchEnd } from "./stretch-end.ts";
 
-const SPACE = 32;
-const QUOTE = 34;
 const LF = 10;
 const CR = 13;
 
@@ -14,23 +14,6 @@ function roomy(list: Int32Array<ArrayBuffer>, length: number): Int32Array<ArrayB
   const wider = new Int32Array(Math.ceil(list.length * 1.5) + 16);
   wider.set(list);
   return wider;
-}
-
-/** The quote that opens a field, after spaces; -1 if none does. */
-function openingQuote(text: string, at: number, mark: number): number {
-  let open = at;
-  if (mark !== SPACE) while (text.charCodeAt(open) === SPACE) open++;
-  return text.charCodeAt(open) === QUOTE ? open : -1;
-}
-
-/** Where a stretch without quotes ends: at a delimiter, a line end or the end of the text. */
-function stretchEnd(text: string, from: number, mark: number): number {
-  let end = from;
-  for (const { length } = text; end < length; end++) {
-    const code = text.charCodeAt(end);
-    if (code === mark || code === LF || code === CR) break;
-  }
-  return end;
 }
 
 /**
