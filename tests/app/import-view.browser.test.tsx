@@ -1,6 +1,5 @@
 // Bringing in a table in a browser, over a server in memory that reads as the real one does.
 import "../../src/app/styles/whole-page.css";
-import axe from "axe-core";
 import { render } from "preact";
 import { afterEach, expect, it, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
@@ -11,6 +10,7 @@ import { ImportView } from "../../src/app/views/import-view.tsx";
 import { StatusLine } from "../../src/app/views/status-line.tsx";
 import { readTable } from "../../src/core/records/read-table.ts";
 import { importReadingOf } from "../../src/notebook/share/import-reading-of.ts";
+import { axeFaults } from "../support/axe-faults.ts";
 import { samplePage } from "../support/sample-page.ts";
 
 const UNTIDY = [
@@ -65,8 +65,6 @@ afterEach(() => {
   }
   document.documentElement.style.colorScheme = "";
 });
-const faults = async (root: Element) =>
-  (await axe.run(root)).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
 
 it("encodes a file in pieces that join to its base64", async () => {
   const bytes = Uint8Array.from({ length: 3 * 2 ** 20 + 5 }, (_, at) => at % 251);
@@ -79,13 +77,13 @@ it("encodes a file in pieces that join to its base64", async () => {
 it.each(["light", "dark"])("has no fault that a checker of accessibility finds, %s", async (scheme) => {
   const { state, root, choose } = opened();
   document.documentElement.style.colorScheme = scheme;
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
   await choose();
   for (const details of root.querySelectorAll("details")) details.open = true;
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
   await state.bringIn();
   await expect.element(page.getByRole("heading", { level: 1 })).toHaveTextContent("records/tops.csv is in the folder");
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
 });
 
 it("answers by keyboard, keeps focus on the answer, and says what is left to whoever cannot see it", async () => {

@@ -1,5 +1,4 @@
 import "../../src/app/styles/whole-page.css";
-import axe from "axe-core";
 import { render } from "preact";
 import { afterEach, expect, it, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
@@ -13,6 +12,7 @@ import type { RecordsApi } from "../../src/app/state/records-api.ts";
 import { recordsState } from "../../src/app/state/records-state.ts";
 import { drawPicture } from "../../src/notebook/share/draw-picture.ts";
 import { drawingOfElement } from "../../src/notebook/share/drawing-of-element.ts";
+import { axeFaults } from "../support/axe-faults.ts";
 import { samplePage } from "../support/sample-page.ts";
 
 const sample = samplePage(((picture: never) => drawingOfElement(drawPicture(picture, document))) as never);
@@ -60,20 +60,17 @@ afterEach(() => {
   document.documentElement.style.colorScheme = "";
 });
 
-const faults = async (root: Element) =>
-  (await axe.run(root)).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
-
 it.each(["light", "dark"])("has no fault that a checker of accessibility finds, %s", async (scheme) => {
   const { state, root } = await opened();
   document.documentElement.style.colorScheme = scheme;
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
   await state.open("tops.md");
   await expect.element(page.getByRole("heading", { level: 1 })).toHaveTextContent("Do stiffer tops end up thinner?");
   for (const details of root.querySelectorAll("details")) details.open = true;
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
   state.edit(4);
   await expect.element(page.getByRole("textbox", { name: "Text of question-1" })).toBeVisible();
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
 });
 
 it("shows the sentence first, then the picture, then why", async () => {

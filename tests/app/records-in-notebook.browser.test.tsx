@@ -1,6 +1,5 @@
 // Where a notebook and the contents lead to records, and what they say of a cell with a warning.
 import "../../src/app/styles/whole-page.css";
-import axe from "axe-core";
 import { render } from "preact";
 import { afterEach, expect, it } from "vitest";
 import { page, userEvent } from "vitest/browser";
@@ -9,6 +8,7 @@ import { ContentsView } from "../../src/app/views/contents-view.tsx";
 import { RecordsLinks } from "../../src/app/views/records-links.ts";
 import { TableView } from "../../src/app/views/table-view.tsx";
 import { TraceList } from "../../src/app/views/trace-list.tsx";
+import { axeFaults } from "../support/axe-faults.ts";
 
 function shown(what: preact.ComponentChild): Element {
   const root = document.createElement("main");
@@ -51,7 +51,7 @@ it("opens a warning of a cell by keyboard, and leads to the grid", async () => {
   await expect.element(sentence).toBeVisible();
   const link = page.getByRole("link", { name: "Edit these records: records/tops.csv" });
   await expect.element(link).toHaveAttribute("href", "#records/tops.csv");
-  expect((await axe.run(root)).violations.map(({ id }) => id)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
 });
 
 it("leads nowhere from a copy, which has no grid", () => {

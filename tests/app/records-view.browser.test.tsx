@@ -1,5 +1,4 @@
 import "../../src/app/styles/whole-page.css";
-import axe from "axe-core";
 import { render } from "preact";
 import { afterEach, expect, it, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
@@ -7,6 +6,7 @@ import type { RecordsState } from "../../src/app/state/records-state.ts";
 import { recordsState } from "../../src/app/state/records-state.ts";
 import { RecordsView } from "../../src/app/views/records-view.tsx";
 import { StatusLine } from "../../src/app/views/status-line.tsx";
+import { axeFaults } from "../support/axe-faults.ts";
 import { sampleRecords } from "../support/sample-records.ts";
 
 const Shown = ({ state }: { readonly state: RecordsState }) => (
@@ -36,9 +36,6 @@ afterEach(() => {
   }
   document.documentElement.style.colorScheme = "";
 });
-
-const faults = async (root: Element) =>
-  (await axe.run(root)).violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
 const focused = () => document.activeElement as HTMLElement;
 /** Row (from 1) and column of the cell that has focus. */
 const at = () => [Number(focused().closest("tr")?.dataset.position) + 1, Number(focused().dataset.col)];
@@ -49,13 +46,13 @@ it.each(["light", "dark"])("has no fault that a checker of accessibility finds, 
   const { state, root } = await opened();
   document.documentElement.style.colorScheme = scheme;
   for (const details of root.querySelectorAll("details")) details.open = true;
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
   await state.goToRow(3, 2);
   await expect.element(page.getByText("This cell is not a number that can be read.").last()).toBeVisible();
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
   state.begin();
   await expect.element(page.getByRole("textbox", { name: /Thickness of row 3/ })).toBeVisible();
-  expect(await faults(root)).toEqual([]);
+  expect(await axeFaults(root)).toEqual([]);
 });
 
 it("says unit, kind and warnings as words in the column's head, and the raw text under a reading", async () => {

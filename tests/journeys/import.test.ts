@@ -2,11 +2,11 @@
 // month's export that asks nothing. Runs what `npm run build` made, in a real browser.
 import type { ChildProcess } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { axeInPage } from "../support/axe-in-page.ts";
 import { launchedBrowser, servedFolder, watchedPage } from "../support/journey.ts";
 
 let folder = "";
@@ -184,7 +184,6 @@ it("takes a file that is dropped anywhere, and keeps what was chosen when the se
 });
 
 it("has no fault that a checker of accessibility finds, wide, narrow, dark and in forced colours", async () => {
-  const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
   const context = await browser.newContext({ bypassCSP: true, storageState: await page.context().storageState() });
   for (const [width, colorScheme, forcedColors] of [
     [1200, "light", "none"],
@@ -204,15 +203,7 @@ it("has no fault that a checker of accessibility finds, wide, narrow, dark and i
     await view.evaluate(() => {
       for (const details of document.querySelectorAll("details")) details.open = true;
     });
-    await view.evaluate(axe);
-    const found = await view.evaluate(() =>
-      (
-        window as unknown as {
-          axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-        }
-      ).axe.run(),
-    );
-    expect(found.violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html.slice(0, 200)}`)).toEqual([]);
+    expect(await axeInPage(view)).toEqual([]);
     expect(await view.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
     await view.close();
   }
