@@ -1,21 +1,22 @@
 // One line of the `method` command: {id, method, inputs} -> {id, result} or {id, refused}.
-import { type Method, type MethodInputs, problems, refusals } from "../core/base/index.ts";
+import {
+  type Caution,
+  type Method,
+  type MethodInputs,
+  problems,
+  type Refusal,
+  refusals,
+  stated,
+} from "../core/base/index.ts";
+import { inputFromJson } from "./input-from-json.ts";
 import { programProblems } from "./program-problems.ts";
 
-export type MethodAnswer =
-  | { readonly id: unknown; readonly result: unknown }
-  | { readonly id: unknown; readonly refused: { readonly code: string; readonly sentence: string } };
+type Refused = { readonly refused: { readonly code: string; readonly sentence: string } };
+type Answered = { readonly result: unknown; readonly cautions?: readonly (Caution & { readonly sentence: string })[] };
+export type MethodAnswer = { readonly id: unknown } & (Answered | Refused);
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** A missing number within an array of numbers is NaN for a method; texts keep null. */
-function inputOf(value: unknown): unknown {
-  if (!Array.isArray(value)) return value;
-  return value.some((each) => typeof each === "string")
-    ? value
-    : value.map((each: unknown) => (each === null ? Number.NaN : each));
-}
 
 /** Fields as plain JSON: what is not finite is null, typed arrays are lists. */
 function plain(value: unknown): unknown {
@@ -27,20 +28,23 @@ function plain(value: unknown): unknown {
   return value ?? null;
 }
 
-/** Runs a method on inputs; a fault of ours is a refusal, never a crash. */
-export function methodRun(
-  method: Method,
-  inputs: Readonly<Record<string, unknown>>,
-): { readonly result: unknown } | { readonly refused: { readonly code: string; readonly sentence: string } } {
+const refusedWith = ({ code, facts }: Refusal): Refused => ({
+  refused: { code, sentence: (refusals[code] as (facts: unknown) => string)(facts) },
+});
+
+/** Runs a method on inputs as JSON gives them; a fault of ours is a refusal, never a crash. */
+export function methodRun(method: Method, inputs: Readonly<Record<string, unknown>>): Answered | Refused {
   try {
-    const made: MethodInputs = Object.assign(
-      Object.create(null),
-      Object.fromEntries(Object.entries(inputs).map(([key, value]) => [key, inputOf(value)])),
-    );
-    const outcome = method.run(made);
-    if (outcome.ok) return { result: plain(outcome.value) };
-    const { code, facts } = outcome.refusal;
-    return { refused: { code, sentence: (refusals[code] as (facts: unknown) => string)(facts) } };
+    const made: Record<string, unknown> = Object.create(null);
+    for (const [name, value] of Object.entries(inputs)) {
+      const input = inputFromJson(name, value, method.inputs[name]);
+      if (!input.ok) return refusedWith(input.refusal);
+      made[name] = input.value;
+    }
+    const outcome = method.run(made as MethodInputs);
+    if (!outcome.ok) return refusedWith(outcome.refusal);
+    const cautions = method.cautions?.(made as MethodInputs, outcome.value) ?? [];
+    return { result: plain(outcome.value), ...(cautions.length > 0 ? { cautions: cautions.map(stated) } : {}) };
   } catch {
     return { refused: { code: "defect", sentence: problems.defect({ id: method.id }) } };
   }

@@ -1,11 +1,24 @@
 // A catalogue record of a calculation: everything that others need to know of it, as data.
+import type { Caution } from "./cautions.ts";
 import type { Outcome } from "./outcome.ts";
 import type { Source } from "./source.ts";
 
 export type InputSpec = {
-  readonly kind: "quantity" | "quantities" | "label" | "labels" | "grades" | "number" | "text" | "choice" | "yes-no";
+  readonly kind:
+    | "quantity"
+    | "quantities"
+    | "table"
+    | "label"
+    | "labels"
+    | "grades"
+    | "number"
+    | "text"
+    | "choice"
+    | "yes-no";
   readonly dimension?: string;
   readonly optional?: true;
+  /** What a `choice` may be. */
+  readonly choices?: readonly string[];
   readonly meaning: string;
 };
 export type FieldSpec = { readonly meaning: string; readonly dimension?: string };
@@ -18,9 +31,19 @@ export type Needs = {
   readonly positive?: readonly string[];
 };
 
-/** Inputs of a run: numbers in coherent SI, arrays of them (NaN for missing), texts and arrays of texts (null for missing). */
+/** Inputs of a run: numbers in coherent SI, arrays of them (NaN for missing), texts and arrays of texts (null for missing), tables of numbers row by row. */
 export type MethodInputs = Readonly<
-  Record<string, number | string | boolean | readonly number[] | Float64Array | readonly (string | null)[] | undefined>
+  Record<
+    string,
+    | number
+    | string
+    | boolean
+    | readonly number[]
+    | Float64Array
+    | readonly (string | null)[]
+    | readonly (readonly number[])[]
+    | undefined
+  >
 >;
 export type MethodFields = Readonly<Record<string, unknown>>;
 
@@ -34,4 +57,6 @@ export type Method = {
   readonly fields: Readonly<Record<string, FieldSpec>>;
   readonly source: Source;
   readonly run: (inputs: MethodInputs) => Outcome<MethodFields>;
+  /** What to know of these values: where the inputs lie outside what the method is good for. Called only where `run` gave fields. */
+  readonly cautions?: (inputs: MethodInputs, fields: MethodFields) => readonly Caution[];
 };

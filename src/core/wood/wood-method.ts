@@ -1,5 +1,5 @@
 // How a function of wood physics becomes a record of the method catalogue: arguments checked here, so that the function may trust them.
-import type { FieldSpec, InputSpec, Method, MethodFields, Outcome, Source } from "../base/index.ts";
+import type { Caution, FieldSpec, InputSpec, Method, MethodFields, Outcome, Source } from "../base/index.ts";
 import { declined, succeeded } from "../base/index.ts";
 
 /** One argument: its coherent SI unit as `dimension`, its domain, and its default where it may be left out. */
@@ -19,6 +19,8 @@ type WoodMethod<I extends string, F extends string> = {
   /** A condition on several arguments together: what is wrong with these, or null. */
   readonly refuses?: (inputs: Readonly<Record<I, number>>) => { readonly name: string; readonly needed: string } | null;
   readonly run: (inputs: Readonly<Record<I, number>>) => Readonly<Record<F, number>>;
+  /** What to know of values outside what the formula is good for. */
+  readonly cautions?: (inputs: Readonly<Record<I, number>>, fields: Readonly<Record<F, number>>) => readonly Caution[];
 };
 
 /** An argument above zero, in the coherent SI unit `dimension`. */
@@ -60,33 +62,42 @@ const isWithin = (value: number, { above, atLeast, below }: WoodInput): boolean 
   (atLeast === undefined || value >= atLeast) &&
   (below === undefined || value < below);
 
+/** The arguments as numbers within their domains, defaults filled in; or which one is not, by name. */
+function numbersFrom<I extends string>(
+  specs: Readonly<Record<I, WoodInput>>,
+  inputs: Readonly<Record<string, unknown>>,
+): Outcome<Readonly<Record<I, number>>> {
+  const numbers = {} as Record<I, number>;
+  for (const name of Object.keys(specs) as I[]) {
+    const spec: WoodInput = specs[name];
+    const value = inputs[name] ?? spec.default;
+    if (typeof value !== "number" || !isWithin(value, spec))
+      return declined("out-of-domain", { name: `${name} (${spec.meaning})`, needed: domainInWords(spec) });
+    numbers[name] = value;
+  }
+  return succeeded(numbers);
+}
+
 /** The record of a function: refuses an argument outside its domain by name, and a result that is not finite. */
 export function woodMethod<I extends string, F extends string>(method: WoodMethod<I, F>): Method {
-  const names = Object.keys(method.inputs) as I[];
+  const { id, name, inputs: specs, fields: fieldSpecs, source, cautions } = method;
   function run(inputs: Readonly<Record<string, unknown>>): Outcome<MethodFields> {
-    const numbers = {} as Record<I, number>;
-    for (const name of names) {
-      const input: WoodInput = method.inputs[name];
-      const value = inputs[name] ?? input.default;
-      if (typeof value !== "number" || !isWithin(value, input))
-        return declined("out-of-domain", { name: `${name} (${input.meaning})`, needed: domainInWords(input) });
-      numbers[name] = value;
-    }
-    const wrong = method.refuses?.(numbers);
+    const numbers = numbersFrom(specs, inputs);
+    if (!numbers.ok) return numbers;
+    const wrong = method.refuses?.(numbers.value);
     if (wrong) return declined("out-of-domain", wrong);
-    const fields = method.run(numbers);
-    for (const name of Object.keys(fields) as F[])
-      if (!Number.isFinite(fields[name])) return declined("not-finite", { name });
+    const fields = method.run(numbers.value);
+    for (const field of Object.keys(fields) as F[])
+      if (!Number.isFinite(fields[field])) return declined("not-finite", { name: field });
     return succeeded({ ...fields });
   }
+  const record = { id, name, answers: "quantity", needs: {}, inputs: specs, fields: fieldSpecs, source, run };
+  if (!cautions) return record;
   return {
-    id: method.id,
-    name: method.name,
-    answers: "quantity",
-    needs: {},
-    inputs: method.inputs,
-    fields: method.fields,
-    source: method.source,
-    run,
+    ...record,
+    cautions: (inputs, fields) => {
+      const numbers = numbersFrom(specs, inputs);
+      return numbers.ok ? cautions(numbers.value, fields as Readonly<Record<F, number>>) : [];
+    },
   };
 }

@@ -1,0 +1,4 @@
+// Plates.
+import type { PhysicsAdapters } from "./physics-adapter.ts";
+
+export const plateAdapters: PhysicsAdapters = {};

@@ -1,0 +1,36 @@
+// Least squares and its kin: the model's column names become y, x, x1, x2 …
+import { columnsOf, modelOf, type StatsCase } from "../stats-case.ts";
+import { namedColumns, numberedPredictors, plainInputs, type StatsAdapters } from "./stats-adapter.ts";
+
+/** Values at which a line is read, one list a predictor. */
+function pointsOf(one: StatsCase): Readonly<Record<string, unknown>> {
+  const points = one.options["predict_at"] as Readonly<Record<string, unknown>> | undefined;
+  return Object.fromEntries(modelOf(one).predictors.map((name, at) => [`at_x${at + 1}`, points?.[name]]));
+}
+
+export const regressionAdapters: StatsAdapters = {
+  "ols-multiple": { inputs: (one) => ({ ...plainInputs(one), ...numberedPredictors(one), ...pointsOf(one) }) },
+  influence: {
+    inputs: (one) => {
+      const columns = columnsOf(one);
+      const { predictors } = modelOf(one);
+      return {
+        ...plainInputs(one),
+        ...Object.fromEntries(predictors.map((name, at) => [`x${at === 0 ? "" : at + 1}`, columns[name]])),
+      };
+    },
+    fields: (result, one) => ({
+      ...result,
+      ...Object.fromEntries(
+        modelOf(one).predictors.map((name, at) => [`dfbetas_${name}`, result[`dfbetas_x${at === 0 ? "" : at + 1}`]]),
+      ),
+    }),
+  },
+  "cluster-robust": { inputs: (one) => ({ ...plainInputs(one), ...namedColumns(one, { cluster: "cluster" }) }) },
+  ancova: {
+    inputs: (one) => ({
+      ...plainInputs(one),
+      ...namedColumns(one, { y: "response", x: "covariate", group: "group" }),
+    }),
+  },
+};

@@ -1,0 +1,3 @@
+import type { StatsAdapters } from "./stats-adapter.ts";
+
+export const shopAdapters: StatsAdapters = {};

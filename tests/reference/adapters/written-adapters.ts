@@ -1,0 +1,4 @@
+// Units and written numbers.
+import type { PhysicsAdapters } from "./physics-adapter.ts";
+
+export const writtenAdapters: PhysicsAdapters = {};
