@@ -31,20 +31,11 @@ export type Needs = {
   readonly positive?: readonly string[];
 };
 
-/** Inputs of a run: numbers in coherent SI, arrays of them (NaN for missing), texts and arrays of texts (null for missing), tables of numbers row by row. */
-export type MethodInputs = Readonly<
-  Record<
-    string,
-    | number
-    | string
-    | boolean
-    | readonly number[]
-    | Float64Array
-    | readonly (string | null)[]
-    | readonly (readonly number[])[]
-    | undefined
-  >
->;
+/**
+ * Inputs of a run, not yet looked at: numbers in coherent SI, lists of them (NaN for missing), texts and lists of texts (null for missing), tables of
+ * numbers row by row, records. A method narrows each by the readers of its room and declines what it cannot use.
+ */
+export type MethodInputs = Readonly<Record<string, unknown>>;
 export type MethodFields = Readonly<Record<string, unknown>>;
 
 export type Method = {
