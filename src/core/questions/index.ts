@@ -24,6 +24,7 @@ export { slopesWithinGroups } from "./methods/slopes-within-groups.ts";
 export { sources } from "./methods/sources.ts";
 export { welchAnova } from "./methods/welch-anova.ts";
 export { welchDifference } from "./methods/welch-difference.ts";
+export { namedMethods } from "./named-methods.ts";
 export type { PredictionInput } from "./prediction/answer-prediction.ts";
 export { answerPrediction } from "./prediction/answer-prediction.ts";
 export type { RankingInput } from "./ranking/answer-ranking.ts";

@@ -7,6 +7,7 @@ import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
 import { agreementLimits } from "../methods/agreement-limits.ts";
 import { blandAltman } from "../methods/bland-altman.ts";
+import { kappa } from "../methods/kappa.ts";
 import { refused } from "../refused.ts";
 import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
@@ -26,6 +27,9 @@ export type AgreementInput = {
 /** Two ways of measuring the same pieces: mean difference and limits of agreement; two people's grades: weighted kappa. */
 export function answerAgreement(input: AgreementInput): Finding {
   const { a, b, table } = input;
+  const fitting = a.kind === "grade" ? kappa.id : blandAltman.id;
+  if (input.by !== null && input.by !== fitting)
+    return refused("out-of-domain", { name: input.by, needed: a.kind === "grade" ? "quantities" : "grades" });
   if (a.kind === "grade" && b.kind === "grade") return agreeGrades({ ...input, a, b });
   if (a.kind === "grade")
     return refused("wrong-kind", { column: columnInWords(a), found: "a grade", needed: "a quantity, like the other" });

@@ -8,8 +8,6 @@ import { compareGrades } from "./compare-grades.ts";
 import { compareQuantity } from "./compare-quantity.ts";
 import type { ComparisonInput } from "./comparison-input.ts";
 
-const METHODS = ["welch-t", "anova-welch", "games-howell", "cluster-robust", "kruskal-wallis"];
-
 const MOST_GROUPS = 60;
 
 /** Groups of one record cannot be judged by a spread of their own: their records are set aside with that reason. */
@@ -28,8 +26,6 @@ function withoutSingles(input: ComparisonInput, sample: Sample): Sample {
 
 /** The answer to `Y across G`: means of a quantity, or ranks of grades. Refuses no records, one group, and groups of one record only. */
 export function answerComparison(input: ComparisonInput): Finding {
-  if (input.by !== null && !METHODS.includes(input.by))
-    return refused("out-of-domain", { name: input.by, needed: `one of the methods ${METHODS.join(", ")}` });
   const all = sampleFromColumns(input.table, [input.y, input.across], input.mask);
   if (all.rows.length === 0) return refused("no-records", { table: input.table.name });
   const before = sampleGroups(input.across, all);

@@ -1,6 +1,7 @@
 import type { Estimate, Finding } from "../../base/index.ts";
 import type { GradeColumn } from "../../columns/index.ts";
 import { numberInWords } from "../../units/index.ts";
+import { askedByName } from "../asked-by-name.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
@@ -14,6 +15,8 @@ import type { ComparisonInput } from "./comparison-input.ts";
 
 /** Grades across groups: their order alone counts. For each pair, the chance that one of the second is graded above one of the first. */
 export function compareGrades(input: ComparisonInput, y: GradeColumn, sample: Sample): Finding {
+  if (input.by !== null && input.by !== kruskalWallis.id)
+    return refused("out-of-domain", { name: input.by, needed: "a quantity; grades have an order but no distances" });
   const { names, codes } = sampleGroups(input.across, sample);
   const grades = sampled(y.codes, sample);
   const test = rankTest(grades, codes, names.length);
@@ -63,7 +66,7 @@ export function compareGrades(input: ComparisonInput, y: GradeColumn, sample: Sa
     ],
     cautions: commonCautions(sample, input.asked, 10),
     method: kruskalWallis,
-    chosenBecause: "grades have an order but no distances",
+    chosenBecause: input.by ? askedByName : "grades have an order but no distances",
     columns: [y, input.across],
   });
 }

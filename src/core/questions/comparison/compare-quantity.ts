@@ -8,7 +8,7 @@ import { finding } from "../finding.ts";
 import { groupMoments } from "../methods/group-moments.ts";
 import { spreadTest } from "../methods/one-way-welch.ts";
 import { welchAnova } from "../methods/welch-anova.ts";
-import { refused } from "../refused.ts";
+import { refused, refusedAs } from "../refused.ts";
 import { moreInWords } from "../relation/more-in-words.ts";
 import { sharedClusters } from "../relation/shared-clusters.ts";
 import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
@@ -40,7 +40,9 @@ export function compareQuantity(input: ComparisonInput, y: QuantityColumn, sampl
   if (moments.variances.filter((value) => value > 0).length === 0)
     return refused("no-spread", { column: columnInWords(y) });
   const shared = sharedClusters(input.table, sample);
-  const differences = groupDifferences(values, codes, moments, shared);
+  const compared = groupDifferences({ y: values, codes, moments, shared }, input.by);
+  if (!compared.ok) return refusedAs(compared.refusal);
+  const differences = compared.value;
   const means = names.map((name, g) => {
     const se = Math.sqrt((moments.variances[g] as number) / (counts[g] as number));
     const half = se * tQuantile(0.975, (counts[g] as number) - 1);

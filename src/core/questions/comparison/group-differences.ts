@@ -1,5 +1,7 @@
-import type { Method } from "../../base/index.ts";
+import type { Method, Outcome } from "../../base/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
 import { tQuantile } from "../../numerics/index.ts";
+import { askedByName } from "../asked-by-name.ts";
 import { clusterErrors } from "../methods/cluster-errors.ts";
 import { clusterRobust } from "../methods/cluster-robust.ts";
 import { gamesHowell } from "../methods/games-howell.ts";
@@ -72,46 +74,83 @@ function manyPairs(moments: GroupMoments): readonly GroupDifference[] {
   return pairs;
 }
 
-/** All differences of group means: by shared pieces where the table says so, by Welch for two groups, by Games and Howell for more. Every group has two records or more. */
-export function groupDifferences(
-  y: Float64Array,
-  codes: Int32Array,
-  moments: GroupMoments,
-  shared: SharedClusters | null,
-): GroupDifferences {
-  const groups = moments.counts.length;
-  const together = shared ? clustered(y, codes, groups, shared) : null;
-  if (shared && together)
-    return {
-      method: clusterRobust,
-      because: `pieces that share a ${shared.column.replaceAll("_", " ")} are not separate evidence`,
-      pairs: together,
-    };
-  if (groups > MOST_PAIRED)
-    return {
-      method: oneWayWelch,
-      because: "there are many groups, so the level is shared out among all pairs",
-      pairs: manyPairs(moments),
-    };
-  if (groups > 2) {
-    const pairs = pairwiseDifferences(moments).map(({ difference, ...pair }) => ({ ...pair, value: difference }));
-    return { method: gamesHowell, because: "there are several groups, of unequal size and spread", pairs };
-  }
-  const { difference, standardError, degreesOfFreedom } = welchDifference(moments, 1, 0);
-  const half = standardError * tQuantile(0.975, degreesOfFreedom);
-  return {
+type Compared = {
+  readonly y: Float64Array;
+  readonly codes: Int32Array;
+  readonly moments: GroupMoments;
+  readonly shared: SharedClusters | null;
+};
+/** One way to all pairs; null where these records do not allow it, and `needs` says what would. */
+type Way = {
+  readonly method: Method;
+  readonly needs: string;
+  readonly pairs: (compared: Compared) => readonly GroupDifference[] | null;
+};
+
+const ways: readonly Way[] = [
+  {
+    method: clusterRobust,
+    needs: "a table that says what its pieces share, several of them in each group",
+    pairs: ({ y, codes, moments, shared }) => (shared ? clustered(y, codes, moments.counts.length, shared) : null),
+  },
+  {
+    method: oneWayWelch,
+    needs: "two groups or more",
+    pairs: ({ moments }) => manyPairs(moments),
+  },
+  {
+    method: gamesHowell,
+    needs: `at most ${MOST_PAIRED} groups`,
+    pairs: ({ moments }) =>
+      moments.counts.length <= MOST_PAIRED
+        ? pairwiseDifferences(moments).map(({ difference, ...pair }) => ({ ...pair, value: difference }))
+        : null,
+  },
+  {
     method: welchT,
-    because: "there are two groups, each with its own spread",
-    pairs: [
-      {
-        first: 0,
-        second: 1,
-        value: difference,
-        low: difference - half,
-        high: difference + half,
-        standardError,
-        degreesOfFreedom,
-      },
-    ],
-  };
+    needs: "two groups",
+    pairs: ({ moments }) => (moments.counts.length === 2 ? manyPairs(moments) : null),
+  },
+];
+const wayOf = new Map(ways.map((way) => [way.method.id, way]));
+
+/** The ids of the ways, for a question that names one. */
+export const groupDifferenceMethods: readonly string[] = [...wayOf.keys()];
+
+/** What is tried where no method is named, surest first: shared pieces, then Welch for two groups, Games and Howell for more, Bonferroni for many. */
+const preferred = (
+  groups: number,
+  shared: SharedClusters | null,
+): readonly (readonly [id: string, because: string])[] => [
+  ...(shared
+    ? [
+        [
+          "cluster-robust",
+          `pieces that share a ${shared.column.replaceAll("_", " ")} are not separate evidence`,
+        ] as const,
+      ]
+    : []),
+  groups === 2
+    ? ["welch-t", "there are two groups, each with its own spread"]
+    : groups <= MOST_PAIRED
+      ? ["games-howell", "there are several groups, of unequal size and spread"]
+      : ["anova-welch", "there are many groups, so the level is shared out among all pairs"],
+];
+
+/**
+ * All differences of group means, with intervals that hold for all pairs at once, by the method named or else the honest one for these records.
+ * Every group has two records or more. Refuses a named method that these records do not allow.
+ */
+export function groupDifferences(compared: Compared, by: string | null): Outcome<GroupDifferences> {
+  const tried = by === null ? preferred(compared.moments.counts.length, compared.shared) : [[by, askedByName] as const];
+  for (const [id, because] of tried) {
+    const way = wayOf.get(id);
+    const pairs = way?.pairs(compared);
+    if (way && pairs) return succeeded({ method: way.method, because, pairs });
+  }
+  const named = wayOf.get(by ?? "");
+  return declined("out-of-domain", {
+    name: by ?? "the comparison",
+    needed: named?.needs ?? `one of the methods ${groupDifferenceMethods.join(", ")}`,
+  });
 }

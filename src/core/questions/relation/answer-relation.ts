@@ -22,7 +22,7 @@ import { shapeChecks } from "./shape-checks.ts";
 import { sharedClusters } from "./shared-clusters.ts";
 import { slopeEstimate } from "./slope-estimate.ts";
 import type { SlopeInterval } from "./slope-interval.ts";
-import { halfWidth, slopeInterval } from "./slope-interval.ts";
+import { halfWidth, INTERVAL_NEEDS, slopeInterval } from "./slope-interval.ts";
 import { spreadCheck } from "./spread-check.ts";
 
 const slopeName = (input: RelationInput, at: number): string =>
@@ -93,6 +93,8 @@ export function answerRelation(input: RelationInput): Finding {
   const spreadP = spreadCheck(fit, design.x);
   const shared = sharedClusters(input.table, design.sample);
   const interval = slopeInterval(fit, design.slopes, shared, spreadP, input.by);
+  if ((input.by === "cluster-robust" || input.by === "robust-se") && interval.method.id !== input.by)
+    return refused("out-of-domain", { name: input.by, needed: INTERVAL_NEEDS[input.by] });
   const slopes = commonSlopes(input, design, fit, interval);
   const groups = groupsBehindSlopes(input, design);
   const shape = shapeChecks(input, design, fit, spreadP);

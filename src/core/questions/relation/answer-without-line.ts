@@ -5,18 +5,16 @@ import { relationByMethod } from "./relation-by-method.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import { MOST_GROUPS } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
-
-const METHODS = ["ols", "ols-multiple", "robust-se", "cluster-robust", "ancova", "power-law"];
-const ALONE = ["theil-sen", "deming", "york", "pearson", "spearman", "kendall"];
+import { LINE_METHODS, relationMethods } from "./relation-methods.ts";
 
 /** What is answered in place of a line: what stands in the way of any fit, or the one method that was asked for by name; null when a line may be fitted. */
 export function answerWithoutLine(input: RelationInput, design: RelationDesign): Finding | null {
   const have = design.sample.rows.length;
-  if (input.by !== null && !METHODS.includes(input.by)) {
-    if (!ALONE.includes(input.by))
+  if (input.by !== null && !LINE_METHODS.includes(input.by)) {
+    if (!relationMethods.has(input.by))
       return refused("out-of-domain", {
         name: input.by,
-        needed: `one of the methods ${[...METHODS, ...ALONE].join(", ")}`,
+        needed: `one of the methods ${[...LINE_METHODS, ...relationMethods.keys()].join(", ")}`,
       });
     if (have > 0) return relationByMethod(input, design, input.by);
   }

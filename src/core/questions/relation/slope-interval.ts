@@ -1,5 +1,6 @@
 import type { Method } from "../../base/index.ts";
 import { tQuantile } from "../../numerics/index.ts";
+import { askedByName } from "../asked-by-name.ts";
 import { clusterErrors } from "../methods/cluster-errors.ts";
 import { clusterRobust } from "../methods/cluster-robust.ts";
 import type { LinearFit } from "../methods/linear-fit.ts";
@@ -15,6 +16,12 @@ export type SlopeInterval = {
   readonly standardErrors: Float64Array;
   readonly degreesOfFreedom: Float64Array;
 };
+
+/** What an interval that a question names cannot do without. */
+export const INTERVAL_NEEDS = {
+  "cluster-robust": "a table that says what its pieces share, and pieces of several such groups",
+  "robust-se": "more records than columns, none of which decides its own fitted value",
+} as const;
 
 const usable = (interval: SlopeInterval, at: readonly number[]): boolean =>
   at.every(
@@ -43,13 +50,11 @@ export function slopeInterval(
   by: string | null,
 ): SlopeInterval {
   const ready = by === "ancova" || by === "power-law" || by === "ols-multiple" || by === "ols";
-  if (ready) return plainInterval(fit, "it was asked for by name");
+  if (ready) return plainInterval(fit, askedByName);
   if (shared && by !== "robust-se") {
     const errors = clusterErrors(fit, shared.codes, shared.clusters);
     const because =
-      by === null
-        ? `pieces that share a ${shared.column.replaceAll("_", " ")} are not separate evidence`
-        : "it was asked for by name";
+      by === null ? `pieces that share a ${shared.column.replaceAll("_", " ")} are not separate evidence` : askedByName;
     const interval = {
       method: clusterRobust,
       because,
@@ -60,10 +65,7 @@ export function slopeInterval(
   }
   if (by === "robust-se" || (by === null && spreadP < 0.05)) {
     const interval = {
-      ...plainInterval(
-        fit,
-        by === null ? "the scatter changes along the explaining column" : "it was asked for by name",
-      ),
+      ...plainInterval(fit, by === null ? "the scatter changes along the explaining column" : askedByName),
       method: robustLeastSquares,
       standardErrors: robustErrors(fit, "hc3"),
     };
