@@ -19,6 +19,15 @@ export type InputSpec = {
   readonly optional?: true;
   /** What a `choice` may be. */
   readonly choices?: readonly string[];
+  /** The dimension is a temperature, and a difference of two is meant: 5 °C is 5 K. */
+  readonly difference?: true;
+  /** Domain of a number, in coherent SI. */
+  readonly above?: number;
+  readonly atLeast?: number;
+  readonly below?: number;
+  readonly atMost?: number;
+  /** Only a whole number will do. */
+  readonly whole?: true;
   readonly meaning: string;
 };
 export type FieldSpec = { readonly meaning: string; readonly dimension?: string };

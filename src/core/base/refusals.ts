@@ -13,6 +13,14 @@ type Facts = {
   "wrong-dimension": { name: string; found: string; needed: string };
   "out-of-domain": { name: string; needed: string };
   "perfect-fit": { column: string };
+  "input-missing": { name: string; meaning: string };
+  "input-unknown": { name: string; nearest: string };
+  "unit-unknown": { name: string; unit: string };
+  "unit-left-out": { name: string; text: string; needed: string };
+  "units-differ": { name: string; one: string; other: string };
+  "amount-unreadable": { name: string; text: string };
+  "amount-ambiguous": { name: string; text: string; one: string; other: string };
+  "too-large": { name: string; most: string };
   "description-not-understood": { place: string; reason: string };
 };
 
@@ -36,6 +44,18 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
   "out-of-domain": ({ name, needed }) => `${name} is outside what this can be used for; it needs ${needed}.`,
   "perfect-fit": ({ column }) =>
     `${column} is given exactly by the others, so there is no scatter to judge by. Check that it was measured and not computed.`,
+  "input-missing": ({ name, meaning }) => `${name} is missing (${meaning}). Give it among the inputs.`,
+  "input-unknown": ({ name, nearest }) => `There is no input ${name} here. ${nearest}`,
+  "unit-unknown": ({ name, unit }) =>
+    `${name} has the unit "${unit}", which is not known. Write it as mm, in, kg/m3, GPa or the like.`,
+  "unit-left-out": ({ name, text, needed }) =>
+    `${name} ("${text}") has no unit. Give one of ${needed}, beside the number or in its text.`,
+  "units-differ": ({ name, one, other }) => `${name} says ${one} in its text and ${other} beside it. Give one unit.`,
+  "amount-unreadable": ({ name, text }) =>
+    `${name} ("${text}") cannot be read as a number. Write it as 2.4, 2,4, 3/32, 7 1/2 or 1.6e6; a fraction's lower number is 2, 4, 8, 16, 32, 64 or 128.`,
+  "amount-ambiguous": ({ name, text, one, other }) =>
+    `${name} ("${text}") can be ${one} or ${other}, for three digits stand after its mark. Say which mark is the decimal one, or write it the other way.`,
+  "too-large": ({ name, most }) => `${name} is larger than can be used here. It may be at most ${most}.`,
   "description-not-understood": ({ place, reason }) =>
     `The description of the table is not understood${place === "" ? "" : ` at ${place}`}: ${reason}. Correct it, or take the file away.`,
 };

@@ -8,7 +8,7 @@ export const unitsOfRatio: readonly UnitRecord[] = [
   { code: "1", spellings: [], shown: "", words: ["", ""], dimension: {}, ratio: [1, 1], source: SI_BROCHURE },
   {
     code: "%",
-    spellings: ["%", "pct", "percent"],
+    spellings: ["%", "pct", "percent", "% of green", "% RH", "%RH"],
     shown: "%",
     words: ["percent", "percent"],
     dimension: {},
