@@ -33,6 +33,7 @@ export * from "./distributions/t-quantile.ts";
 export * from "./distributions/t-tails.ts";
 export * from "./distributions/t-two-sided.ts";
 export * from "./distributions/t-upper-tail.ts";
+export * from "./linear/ascending-eigen.ts";
 export * from "./linear/least-squares.ts";
 export * from "./linear/symmetric-eigen.ts";
 export * from "./mean.ts";
