@@ -30,8 +30,8 @@ export function off(want: unknown, got: unknown, field: Pick<Expected, "rtol" | 
 
 /** What is wrong with the result of a statistical case, a line a field; empty where all is right. */
 export function statsFaults({ expected, options }: StatsCase, result: Result): string[] {
-  if (result["refused"] === true)
-    return expected["refused"] || options["refusal_also_accepted"] ? [] : [`declined: ${String(result["why"])}`];
+  if (result.refused === true)
+    return expected.refused || options.refusal_also_accepted ? [] : [`declined: ${String(result.why)}`];
   return Object.entries(expected).flatMap(([name, field]) => {
     const source = name in result ? name : (field.of ?? name);
     const all = result[source];
@@ -60,11 +60,11 @@ function physicsFault(want: PhysicsValue, got: unknown): string | null {
 
 /** What is wrong with the result of a physics case: a value off, a number where none may be given, a caution that is not said. */
 export function physicsFaults({ expected }: PhysicsCase, result: Result): string[] {
-  const outcome = expected["outcome"]?.value;
-  if (outcome === "refuse") return typeof result["refused"] === "string" ? [] : ["should be declined"];
+  const outcome = expected.outcome?.value;
+  if (outcome === "refuse") return typeof result.refused === "string" ? [] : ["should be declined"];
   if (outcome === "caution")
-    return result["caution"] || result["refused"] ? [] : ["gives a number without a word of caution"];
-  if (result["refused"]) return [`declined: ${String(result["refused"])}`];
+    return result.caution || result.refused ? [] : ["gives a number without a word of caution"];
+  if (result.refused) return [`declined: ${String(result.refused)}`];
   return Object.entries(expected).flatMap(([name, want]) => {
     const why = physicsFault(want, result[name]);
     return why === null ? [] : [`${name}: ${why}`];

@@ -20,7 +20,7 @@ export type Inputs = Readonly<Record<string, unknown>>;
 
 /** The method that a case is for: a degenerate case names it in its options. */
 export const methodOf = ({ method, options }: StatsCase): string =>
-  method === "degenerate" ? String(options["of"]) : method;
+  method === "degenerate" ? String(options.of) : method;
 
 const read = (list: unknown): unknown =>
   Array.isArray(list)
@@ -39,7 +39,7 @@ export function modelOf({ options }: StatsCase): {
   readonly predictors: readonly string[];
   readonly constant: boolean;
 } {
-  const [response = "", right = ""] = String(options["model"] ?? "")
+  const [response = "", right = ""] = String(options.model ?? "")
     .split("~")
     .map((side) => side.trim());
   const terms = right
@@ -64,6 +64,6 @@ export function columnsOfCsv(path: string): Readonly<Record<string, readonly (nu
 
 /** The case with its columns: those that lie in a file are read; the file is named relative to the folder above the case's own. */
 export function withData(one: StatsCase, path: string): StatsCase {
-  const file = one.data["file"];
+  const file = one.data.file;
   return typeof file === "string" ? { ...one, data: columnsOfCsv(join(dirname(dirname(path)), file)) } : one;
 }
