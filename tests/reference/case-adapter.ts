@@ -9,7 +9,7 @@ import { regressionAdapters } from "./adapters/regression-adapters.ts";
 import { shopAdapters } from "./adapters/shop-adapters.ts";
 import { plainInputs, type StatsAdapters } from "./adapters/stats-adapter.ts";
 import { uncertaintyAdapters } from "./adapters/uncertainty-adapters.ts";
-import { methodOf, type StatsCase } from "./stats-case.ts";
+import { type Inputs, methodOf, type StatsCase } from "./stats-case.ts";
 
 const adapters: StatsAdapters = {
   ...comparisonAdapters,
@@ -20,13 +20,16 @@ const adapters: StatsAdapters = {
   ...uncertaintyAdapters,
 };
 
+/** The inputs of a statistical case for its method. */
+export const statsCaseInputs = (one: StatsCase): Inputs => (adapters[methodOf(one)]?.inputs ?? plainInputs)(one);
+
 /** What a statistical case gives under the names of its fields, {refused, why}, or null where the catalogue has no such method. */
 export function statsCaseResult(one: StatsCase, methods: readonly Method[]): Readonly<Record<string, unknown>> | null {
   const id = methodOf(one);
   const method = methods.find((each) => each.id === id);
   if (!method) return null;
   const adapter = adapters[id];
-  const made = methodRun(method, (adapter?.inputs ?? plainInputs)(one));
+  const made = methodRun(method, statsCaseInputs(one));
   if ("refused" in made) return { refused: true, why: made.refused.sentence };
   const result = made.result as Readonly<Record<string, unknown>>;
   return adapter?.fields?.(result, one) ?? result;
