@@ -1,14 +1,6 @@
 // One line of the `method` command: {id, method, inputs} -> {id, result} or {id, refused}.
-import {
-  type Caution,
-  type Method,
-  type MethodInputs,
-  problems,
-  type Refusal,
-  refusals,
-  stated,
-} from "../core/base/index.ts";
-import { inputFromJson } from "./input-from-json.ts";
+import { type Caution, type Method, problems, type Refusal, refusals, stated } from "../core/base/index.ts";
+import { inputsFromJson } from "./inputs-from-json.ts";
 import { programProblems } from "./program-problems.ts";
 
 type Refused = { readonly refused: { readonly code: string; readonly sentence: string } };
@@ -35,15 +27,11 @@ const refusedWith = ({ code, facts }: Refusal): Refused => ({
 /** Runs a method on inputs as JSON gives them; a fault of ours is a refusal, never a crash. */
 export function methodRun(method: Method, inputs: Readonly<Record<string, unknown>>): Answered | Refused {
   try {
-    const made: Record<string, unknown> = Object.create(null);
-    for (const [name, value] of Object.entries(inputs)) {
-      const input = inputFromJson(name, value, method.inputs[name]);
-      if (!input.ok) return refusedWith(input.refusal);
-      made[name] = input.value;
-    }
-    const outcome = method.run(made as MethodInputs);
+    const made = inputsFromJson(method.inputs, inputs);
+    if (!made.ok) return refusedWith(made.refusal);
+    const outcome = method.run(made.value);
     if (!outcome.ok) return refusedWith(outcome.refusal);
-    const cautions = method.cautions?.(made as MethodInputs, outcome.value) ?? [];
+    const cautions = method.cautions?.(made.value, outcome.value) ?? [];
     return { result: plain(outcome.value), ...(cautions.length > 0 ? { cautions: cautions.map(stated) } : {}) };
   } catch {
     return { refused: { code: "defect", sentence: problems.defect({ id: method.id }) } };

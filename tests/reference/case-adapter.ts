@@ -1,5 +1,6 @@
 // A reference case to a line of the `method` command, and the answer back to the names of its expected fields: by method, never by case.
 
+import { inputSpec } from "../../src/cli/inputs-from-json.ts";
 import { methodRun } from "../../src/cli/method-answer.ts";
 import type { Method } from "../../src/core/base/index.ts";
 import { comparisonAdapters } from "./adapters/comparison-adapters.ts";
@@ -20,8 +21,16 @@ const adapters: StatsAdapters = {
   ...uncertaintyAdapters,
 };
 
-/** The inputs of a statistical case for its method. */
-export const statsCaseInputs = (one: StatsCase): Inputs => (adapters[methodOf(one)]?.inputs ?? plainInputs)(one);
+/**
+ * The inputs of a statistical case for its method: its columns and options as far as they are inputs there. A case also says what it is, and carries
+ * columns that nobody asks for.
+ */
+export function statsCaseInputs(one: StatsCase, methods: readonly Method[]): Inputs {
+  const id = methodOf(one);
+  const specs = methods.find((each) => each.id === id)?.inputs ?? {};
+  const given = Object.entries((adapters[id]?.inputs ?? plainInputs)(one));
+  return Object.fromEntries(given.filter(([name]) => inputSpec(specs, name) !== undefined));
+}
 
 /** What a statistical case gives under the names of its fields, {refused, why}, or null where the catalogue has no such method. */
 export function statsCaseResult(one: StatsCase, methods: readonly Method[]): Readonly<Record<string, unknown>> | null {
@@ -29,7 +38,7 @@ export function statsCaseResult(one: StatsCase, methods: readonly Method[]): Rea
   const method = methods.find((each) => each.id === id);
   if (!method) return null;
   const adapter = adapters[id];
-  const made = methodRun(method, statsCaseInputs(one));
+  const made = methodRun(method, statsCaseInputs(one, methods));
   if ("refused" in made) return { refused: true, why: made.refused.sentence };
   const result = made.result as Readonly<Record<string, unknown>>;
   return adapter?.fields?.(result, one) ?? result;

@@ -76,7 +76,7 @@ const unordered = cases
 
 describe("the order of records changes nothing", () => {
   it.each(unordered)("%s, %s", (_, __, one) => {
-    const inputs = statsCaseInputs(one);
+    const inputs = statsCaseInputs(one, methods);
     expect(differing(run(one, inputs), run(one, shuffled(inputs, 7)), 1e-7)).toEqual([]);
   });
 });
@@ -94,7 +94,7 @@ describe("the names of labels change nothing", () => {
         )
       : value;
   it.each(unordered)("%s, %s", (_, __, one) => {
-    const inputs = statsCaseInputs(one);
+    const inputs = statsCaseInputs(one, methods);
     const other = Object.fromEntries(Object.entries(inputs).map(([name, value]) => [name, renamed(value)]));
     expect(differing(run(one, inputs), run(one, other), 1e-12)).toEqual([]);
   });
@@ -102,7 +102,7 @@ describe("the names of labels change nothing", () => {
 
 describe("a record without values changes only how many are set aside", () => {
   it.each(unordered)("%s, %s", (_, __, one) => {
-    const inputs = statsCaseInputs(one);
+    const inputs = statsCaseInputs(one, methods);
     const lengths = new Set(
       Object.entries(inputs).flatMap(([name, value]) => (isRecords(name, value) ? [value.length] : [])),
     );

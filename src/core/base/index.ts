@@ -1,6 +1,7 @@
 export * from "./cautions.ts";
 export * from "./check.ts";
 export * from "./defect.ts";
+export * from "./domain-in-words.ts";
 export * from "./drawing.ts";
 export * from "./estimate.ts";
 export * from "./finding.ts";

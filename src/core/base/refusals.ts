@@ -14,7 +14,7 @@ type Facts = {
   "out-of-domain": { name: string; needed: string };
   "perfect-fit": { column: string };
   "input-missing": { name: string; meaning: string };
-  "input-unknown": { name: string; nearest: string };
+  "input-unknown": { name: string; nearest: string; known: string };
   "unit-unknown": { name: string; unit: string };
   "unit-left-out": { name: string; text: string; needed: string };
   "units-differ": { name: string; one: string; other: string };
@@ -45,7 +45,8 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
   "perfect-fit": ({ column }) =>
     `${column} is given exactly by the others, so there is no scatter to judge by. Check that it was measured and not computed.`,
   "input-missing": ({ name, meaning }) => `${name} is missing (${meaning}). Give it among the inputs.`,
-  "input-unknown": ({ name, nearest }) => `There is no input ${name} here. ${nearest}`,
+  "input-unknown": ({ name, nearest, known }) =>
+    `There is no input ${name} here. ${nearest === "" ? `It takes ${known}.` : `${nearest} may be meant.`}`,
   "unit-unknown": ({ name, unit }) =>
     `${name} has the unit "${unit}", which is not known. Write it as mm, in, kg/m3, GPa or the like.`,
   "unit-left-out": ({ name, text, needed }) =>

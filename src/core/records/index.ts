@@ -26,6 +26,7 @@ export type * from "./read-options.ts";
 export { readRecords } from "./read-records.ts";
 export type * from "./read-result.ts";
 export { readTable } from "./read-table.ts";
+export { type Measurement, measurementFromText } from "./readers/measurement-from-text.ts";
 export type * from "./reading.ts";
 export { readingInWords } from "./reading-in-words.ts";
 export * from "./reading-warnings.ts";

@@ -1,14 +1,9 @@
 // How a function of wood physics becomes a record of the method catalogue: arguments checked here, so that the function may trust them.
 import type { Caution, FieldSpec, InputSpec, Method, MethodFields, Outcome, Source } from "../base/index.ts";
-import { declined, succeeded } from "../base/index.ts";
+import { declined, domainInWords, isWithinDomain, succeeded } from "../base/index.ts";
 
 /** One argument: its coherent SI unit as `dimension`, its domain, and its default where it may be left out. */
-export type WoodInput = InputSpec & {
-  readonly above?: number;
-  readonly atLeast?: number;
-  readonly below?: number;
-  readonly default?: number;
-};
+export type WoodInput = InputSpec & { readonly default?: number };
 
 type WoodMethod<I extends string, F extends string> = {
   readonly id: string;
@@ -46,22 +41,6 @@ export const leftOut = (input: WoodInput, otherwise: number): WoodInput => ({
   default: otherwise,
 });
 
-function domainInWords({ above, atLeast, below }: WoodInput): string {
-  const low =
-    above !== undefined
-      ? `a value above ${above}`
-      : atLeast !== undefined
-        ? `a value of ${atLeast} or more`
-        : "a number";
-  return below === undefined ? low : `${low} and below ${below}`;
-}
-
-const isWithin = (value: number, { above, atLeast, below }: WoodInput): boolean =>
-  Number.isFinite(value) &&
-  (above === undefined || value > above) &&
-  (atLeast === undefined || value >= atLeast) &&
-  (below === undefined || value < below);
-
 /** The arguments as numbers within their domains, defaults filled in; or which one is not, by name. */
 function numbersFrom<I extends string>(
   specs: Readonly<Record<I, WoodInput>>,
@@ -71,7 +50,7 @@ function numbersFrom<I extends string>(
   for (const name of Object.keys(specs) as I[]) {
     const spec: WoodInput = specs[name];
     const value = inputs[name] ?? spec.default;
-    if (typeof value !== "number" || !isWithin(value, spec))
+    if (typeof value !== "number" || !Number.isFinite(value) || !isWithinDomain(value, spec))
       return declined("out-of-domain", { name: `${name} (${spec.meaning})`, needed: domainInWords(spec) });
     numbers[name] = value;
   }

@@ -1,7 +1,7 @@
 // Columns of quantities: decimal mark by the column's evidence, unit by header, units row or cell, uncertainty, and what can't be read.
 import type { Reading } from "../reading.ts";
+import { amountOf } from "./amount-of.ts";
 import type { DecimalMark } from "./atom.ts";
-import { atomValue, decimalsOf } from "./atom.ts";
 import { cellsWith } from "./cells-with.ts";
 import type { ColumnCell, ColumnReader, ColumnReading, ColumnSource } from "./column-source.ts";
 import { rowsOf } from "./column-source.ts";
@@ -22,25 +22,6 @@ function sharedUnit(source: ColumnSource): { unit: string | null; several: boole
     if (cell.special === null && isDraft(cell) && cell.draft.unit !== null) units.add(cell.draft.unit);
   const [only = null] = units;
   return { unit: units.size === 1 ? only : null, several: units.size > 1, some: units.size > 0 };
-}
-
-type Amount = { readonly value: number; readonly uncertainty?: number };
-
-/** Value and uncertainty under a decimal mark, null where there is none: falling ranges, wrong groups, odd denominators. */
-function amountOf(draft: QuantityDraft, mark: DecimalMark, percentUnit: boolean): Amount | null {
-  const value = atomValue(draft.first, mark);
-  if (value === null) return null;
-  if (draft.form === "plain") return { value };
-  if (draft.form === "digits") {
-    const places = draft.first.shape === "numeral" ? decimalsOf(draft.first, mark) : 0;
-    return { value, uncertainty: Number(`${draft.digits}e-${places}`) };
-  }
-  const second = draft.second === null ? null : atomValue(draft.second, mark);
-  if (second === null) return null;
-  if (draft.form === "range")
-    return second < value ? null : { value: (value + second) / 2, uncertainty: (second - value) / 2 };
-  if (second < 0) return null;
-  return { value, uncertainty: draft.percent && !percentUnit ? (Math.abs(value) * second) / 100 : second };
 }
 
 function readQuantity(
