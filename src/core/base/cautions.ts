@@ -9,6 +9,10 @@ type Facts = {
   "shared-ancestor": { columns: string; ancestor: string };
   "pieces-share": { column: string; groups: number; records: number };
   "measurement-error-flattens": { column: string; share: string };
+  "curved-model": { share: string };
+  "computed-from-the-other": { y: string; x: string; shared: string };
+  "results-disagree": { how: string };
+  "small-sample-correlation": { have: number; found: string; needed: string };
   "unequal-spread": { column: string };
   "not-straight": { column: string };
   "not-normal": { column: string };
@@ -39,6 +43,14 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `Pieces that share a ${column} are not separate evidence: ${records} records come from ${groups}.`,
   "measurement-error-flattens": ({ column, share }) =>
     `Measurement error of ${column} flattens the slope by about ${share}.`,
+  "curved-model": ({ share }) =>
+    `The model bends within the uncertainty of its inputs: curvature alone adds ${share} to the variance. Take the interval of the Monte Carlo.`,
+  "computed-from-the-other": ({ y, x, shared }) =>
+    `${y} was computed from ${shared}, which is also in ${x}, so part of the correlation is arithmetic and no law of nature.`,
+  "results-disagree": ({ how }) =>
+    `The results do not agree within their uncertainties (${how}), so their mean hides a difference.`,
+  "small-sample-correlation": ({ have, found, needed }) =>
+    `With ${have} records a correlation must be larger than ${needed} in size to count at one in twenty; ${found} is not evidence.`,
   "unequal-spread": ({ column }) => `The scatter grows or shrinks along ${column}; the interval allows for that.`,
   "not-straight": ({ column }) => `The records bend along ${column}; a straight line describes them only roughly.`,
   "not-normal": ({ column }) => `Some records of ${column} lie far outside what chance alone would scatter.`,

@@ -21,6 +21,9 @@ type Facts = {
   "amount-unreadable": { name: string; text: string };
   "amount-ambiguous": { name: string; text: string; one: string; other: string };
   "too-large": { name: string; most: string };
+  "model-not-understood": { reason: string };
+  "negative-uncertainty": { name: string };
+  "contradicting-correlations": Record<never, never>;
   "description-not-understood": { place: string; reason: string };
 };
 
@@ -57,6 +60,12 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
   "amount-ambiguous": ({ name, text, one, other }) =>
     `${name} ("${text}") can be ${one} or ${other}, for three digits stand after its mark. Say which mark is the decimal one, or write it the other way.`,
   "too-large": ({ name, most }) => `${name} is larger than can be used here. It may be at most ${most}.`,
+  "model-not-understood": ({ reason }) =>
+    `The model is not understood: ${reason}. Write it as in density = mass / (length * width * thickness).`,
+  "negative-uncertainty": ({ name }) =>
+    `The uncertainty of ${name} is negative; a standard uncertainty cannot be negative, it is zero or more.`,
+  "contradicting-correlations": () =>
+    "These correlations contradict one another: no inputs can have all of them. Give coefficients from -1 to 1 that fit together.",
   "description-not-understood": ({ place, reason }) =>
     `The description of the table is not understood${place === "" ? "" : ` at ${place}`}: ${reason}. Correct it, or take the file away.`,
 };
