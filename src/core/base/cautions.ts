@@ -22,6 +22,13 @@ type Facts = {
   "stated-after": { stated: string };
   "rig-as-large-as-spread": { rig: string };
   "ambiguous-cells": { column: string; count: number };
+  "unlikely-density": { density: number; likely: string };
+  "window-limited": { record: string; resolved: string; bandwidth: string };
+  "above-intersection": { moisture: string; intersection: string };
+  "above-fibre-saturation": { moisture: string };
+  "thickness-scatters": { spread: string; rise: string };
+  "point-may-group": { text: string; taken: string; other: string };
+  "marked-amount": { text: string; mark: string };
 };
 
 export type CautionCode = keyof Facts;
@@ -66,6 +73,19 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `No instrument was finished after the rule was stated (${stated}), so nothing here is a test of it.`,
   "rig-as-large-as-spread": ({ rig }) => `The repeatability of ${rig} is as large as the spread between pieces.`,
   "ambiguous-cells": ({ column, count }) => `${count} cells of ${column} can be read two ways and were left out.`,
+  "unlikely-density": ({ density, likely }) =>
+    `A density of ${density} kg/m3 is ${likely} than any wood, which lies between 100 and 1400. Check the units of mass, length, width and thickness: a slip of ten is likely.`,
+  "window-limited": ({ record, resolved, bandwidth }) =>
+    `A record of ${record} cannot show a line narrower than about ${resolved}, so a bandwidth of ${bandwidth} is not measured from it but set by its length. Record for longer, or use the decay.`,
+  "above-intersection": ({ moisture, intersection }) =>
+    `At ${moisture} the wood is wetter than ${intersection}, where the property stops changing: the value of green wood is taken, and the formula is not carried further.`,
+  "above-fibre-saturation": ({ moisture }) =>
+    `${moisture} lies above fibre saturation (about 30 %): wood swells no more there, and readings of a moisture meter are not reliable.`,
+  "thickness-scatters": ({ spread, rise }) =>
+    `The thickness readings scatter by ${spread} of their mean. That serves density, but bending stiffness goes with the mean of the cubes, which is ${rise} above the cube of the mean.`,
+  "point-may-group": ({ text, taken, other }) =>
+    `"${text}" was read as ${taken}, its point taken for the decimal mark. If the point groups thousands, it is ${other}.`,
+  "marked-amount": ({ text, mark }) => `"${text}" is no plain reading (${mark}); its number was taken all the same.`,
 };
 
 /** A caution with its sentence. */

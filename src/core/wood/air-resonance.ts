@@ -24,9 +24,13 @@ export const airResonanceMethod = woodMethod({
     depth: notNegative("m", "thickness of the rim"),
     endCorrection: leftOut(notNegative("1", "end correction a side, in radii"), 8 / (3 * Math.PI)),
   },
-  fields: { frequency: { meaning: "air resonance", dimension: "Hz" } },
+  fields: {
+    frequency: { meaning: "air resonance", dimension: "Hz" },
+    effectiveLength: { meaning: "depth with both end corrections", dimension: "m" },
+  },
   source: sources.cavity,
   run: ({ soundSpeed, volume, radius, depth, endCorrection }) => ({
     frequency: airResonance(soundSpeed, volume, radius, depth, endCorrection),
+    effectiveLength: depth + 2 * endCorrection * radius,
   }),
 });

@@ -1,6 +1,7 @@
+import { fibreSaturationCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
 import { basicFromSpecificGravity, specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
-import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
+import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Density at another moisture content: by way of the basic specific gravity, so that mass and volume change together.
@@ -16,10 +17,11 @@ export const densityAtMoistureMethod = woodMethod({
   name: "density at another moisture content",
   inputs: {
     density: positive("kg/m3", "density"),
-    from: notNegative("%MC", "moisture content as found"),
-    to: leftOut(notNegative("%MC", "moisture content wanted, 12 % as a rule"), 0.12),
+    from: moistureInput("moisture content as found"),
+    to: leftOut(moistureInput("moisture content wanted, 12 % as a rule"), 0.12),
   },
   fields: { density: { meaning: "density at the wanted moisture", dimension: "kg/m3" } },
   source: sources.handbookShrinkage,
   run: ({ density, from, to }) => ({ density: densityAtMoisture(density, from, to) }),
+  cautions: ({ from, to }) => fibreSaturationCautions(from, to),
 });

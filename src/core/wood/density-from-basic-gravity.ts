@@ -1,6 +1,6 @@
 import { sources } from "./sources.ts";
 import { specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
-import { anyReal, leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
+import { anyReal, leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Density at moisture M from the basic specific gravity: 1000 G_M (1 + M).
@@ -15,7 +15,7 @@ export const densityFromBasicGravityMethod = woodMethod({
   name: "density from a basic specific gravity",
   inputs: {
     basic: positive("1", "oven-dry mass over green volume, water = 1"),
-    moisture: notNegative("%MC", "moisture content"),
+    moisture: moistureInput("moisture content"),
     shrinkage: leftOut(
       { ...anyReal("1", "volumetric shrinkage to oven-dry, fraction of green; average rule if left out"), below: 1 },
       -1,

@@ -1,3 +1,4 @@
+import { densityCautions } from "./density-cautions.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -22,4 +23,5 @@ export const densityMethod = woodMethod({
   fields: { density: { meaning: "density", dimension: "kg/m3" } },
   source: sources.definition,
   run: ({ mass, length, width, thickness }) => ({ density: density(mass, length, width, thickness) }),
+  cautions: (_, fields) => densityCautions(fields.density),
 });

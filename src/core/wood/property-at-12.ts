@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
+import { intersectionCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
-import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
+import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * A mechanical property at 12 % from one found at moisture M: P12 = P ratio^(-(0.12 - M)/(Mp - 0.12)). The inverse of propertyAtMoisture.
@@ -16,10 +17,11 @@ export const propertyAt12Method = woodMethod({
   inputs: {
     found: positive("Pa", "property as found"),
     ratio: positive("1", "property at 12 % over that of green wood"),
-    moisture: notNegative("%MC", "moisture content as found"),
+    moisture: moistureInput("moisture content as found"),
     intersection: leftOut({ ...positive("%MC", "moisture above which it no longer changes"), above: 0.12 }, 0.25),
   },
   fields: { property: { meaning: "property at 12 %", dimension: "Pa" } },
   source: sources.handbookProperty,
   run: ({ found, ratio, moisture, intersection }) => ({ property: propertyAt12(found, ratio, moisture, intersection) }),
+  cautions: ({ moisture, intersection }) => intersectionCautions(moisture, intersection),
 });

@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
+import { intersectionCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
-import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
+import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * A mechanical property at another moisture content: P = P12 (P12/Pg)^((0.12 - M)/(Mp - 0.12)); above Mp the green value Pg.
@@ -16,7 +17,7 @@ export const propertyAtMoistureMethod = woodMethod({
   inputs: {
     at12: positive("Pa", "property at 12 %"),
     green: positive("Pa", "property of green wood"),
-    moisture: notNegative("%MC", "moisture content"),
+    moisture: moistureInput("moisture content"),
     intersection: leftOut({ ...positive("%MC", "moisture above which it no longer changes"), above: 0.12 }, 0.25),
   },
   fields: { property: { meaning: "property at this moisture", dimension: "Pa" } },
@@ -24,4 +25,5 @@ export const propertyAtMoistureMethod = woodMethod({
   run: ({ at12, green, moisture, intersection }) => ({
     property: propertyAtMoisture(at12, green, moisture, intersection),
   }),
+  cautions: ({ moisture, intersection }) => intersectionCautions(moisture, intersection),
 });

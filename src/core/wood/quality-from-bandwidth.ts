@@ -1,5 +1,6 @@
+import { lossFields, lossSpecs } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { leftOut, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Quality factor from the half-power bandwidth: Q = f0 / df (df at -3.01 dB). frequency, bandwidth: Hz. A record of T seconds cannot show a line narrower than about 1/T.
@@ -7,19 +8,33 @@ import { positive, woodMethod } from "./wood-method.ts";
  */
 export const qualityFromBandwidth = (frequency: number, bandwidth: number): number => frequency / bandwidth;
 
+const inWords = (value: number, unit: string) => `${Number(value.toPrecision(3))} ${unit}`;
+
 export const qualityFromBandwidthMethod = woodMethod({
   id: "quality-from-bandwidth",
   name: "quality factor from bandwidth",
-  inputs: { frequency: positive("Hz", "resonance frequency"), bandwidth: positive("Hz", "width at half power") },
-  fields: {
-    quality: { meaning: "quality factor Q", dimension: "1" },
-    lossTangent: { meaning: "1/Q", dimension: "1" },
-    dampingRatio: { meaning: "1/(2Q)", dimension: "1" },
-    decrement: { meaning: "logarithmic decrement, pi/Q", dimension: "1" },
+  inputs: {
+    frequency: positive("Hz", "resonance frequency"),
+    bandwidth: positive("Hz", "width at half power"),
+    recordLength: leftOut(positive("s", "length of the recording, where known"), Number.POSITIVE_INFINITY),
   },
+  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, ...lossSpecs },
   source: sources.resonance,
   run: ({ frequency, bandwidth }) => {
     const quality = qualityFromBandwidth(frequency, bandwidth);
-    return { quality, lossTangent: 1 / quality, dampingRatio: 0.5 / quality, decrement: Math.PI / quality };
+    return { quality, ...lossFields(quality) };
   },
+  cautions: ({ bandwidth, recordLength }) =>
+    bandwidth * recordLength >= 1
+      ? []
+      : [
+          {
+            code: "window-limited",
+            facts: {
+              record: inWords(recordLength, "s"),
+              resolved: inWords(1 / recordLength, "Hz"),
+              bandwidth: inWords(bandwidth, "Hz"),
+            },
+          },
+        ],
 });

@@ -1,3 +1,4 @@
+import { lossFields, lossSpecs } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -18,11 +19,16 @@ export const qualityFromDecayMethod = woodMethod({
     quality: { meaning: "quality factor Q", dimension: "1" },
     reverberation: { meaning: "time for 60 dB", dimension: "s" },
     bandwidth: { meaning: "width at half power", dimension: "Hz" },
+    ...lossSpecs,
   },
   source: sources.resonance,
-  run: ({ frequency, time }) => ({
-    quality: qualityFromDecay(frequency, time),
-    reverberation: Math.log(1000) * time,
-    bandwidth: 1 / (Math.PI * time),
-  }),
+  run: ({ frequency, time }) => {
+    const quality = qualityFromDecay(frequency, time);
+    return {
+      quality,
+      reverberation: Math.log(1000) * time,
+      bandwidth: 1 / (Math.PI * time),
+      ...lossFields(quality),
+    };
+  },
 });

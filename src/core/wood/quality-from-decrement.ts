@@ -1,3 +1,4 @@
+import { lossFields, lossSpecs } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -17,13 +18,13 @@ export const qualityFromDecrementMethod = woodMethod({
   },
   fields: {
     quality: { meaning: "quality factor Q", dimension: "1" },
-    decrement: { meaning: "logarithmic decrement", dimension: "1" },
+    ...lossSpecs,
   },
   source: sources.resonance,
   refuses: ({ first, later }) =>
     later < first ? null : { name: "later (later amplitude)", needed: "a value below the first amplitude" },
-  run: ({ first, later, swings }) => ({
-    quality: qualityFromDecrement(first, later, swings),
-    decrement: Math.log(first / later) / swings,
-  }),
+  run: ({ first, later, swings }) => {
+    const quality = qualityFromDecrement(first, later, swings);
+    return { quality, ...lossFields(quality) };
+  },
 });

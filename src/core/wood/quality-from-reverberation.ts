@@ -1,3 +1,4 @@
+import { lossFields, lossSpecs } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -11,7 +12,10 @@ export const qualityFromReverberationMethod = woodMethod({
   id: "quality-from-reverberation",
   name: "quality factor from the time for 60 dB",
   inputs: { frequency: positive("Hz", "resonance frequency"), time: positive("s", "time for 60 dB") },
-  fields: { quality: { meaning: "quality factor Q", dimension: "1" } },
+  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, ...lossSpecs },
   source: sources.resonance,
-  run: ({ frequency, time }) => ({ quality: qualityFromReverberation(frequency, time) }),
+  run: ({ frequency, time }) => {
+    const quality = qualityFromReverberation(frequency, time);
+    return { quality, ...lossFields(quality) };
+  },
 });

@@ -1,6 +1,6 @@
 import { dryness } from "./fibre-saturation.ts";
 import { sources } from "./sources.ts";
-import { notNegative, positive, woodMethod } from "./wood-method.ts";
+import { moistureInput, notNegative, positive, woodMethod } from "./wood-method.ts";
 
 const bracket = (moisture: number, shrinkage: number) => 1 - shrinkage * dryness(moisture);
 
@@ -17,8 +17,8 @@ export const shrunkSizeMethod = woodMethod({
   name: "size at another moisture content",
   inputs: {
     size: positive("m", "size as found"),
-    from: notNegative("%MC", "moisture as found"),
-    to: notNegative("%MC", "moisture wanted"),
+    from: moistureInput("moisture as found"),
+    to: moistureInput("moisture wanted"),
     shrinkage: { ...notNegative("1", "shrinkage to oven-dry, fraction of green"), below: 1 },
   },
   fields: { size: { meaning: "size at the wanted moisture", dimension: "m" } },

@@ -34,6 +34,8 @@ export const notNegative = (dimension: string, meaning: string): WoodInput => ({
   meaning,
   atLeast: 0,
 });
+/** A moisture content; above 300 % it is percent given for a fraction. */
+export const moistureInput = (meaning: string): WoodInput => ({ ...notNegative("%MC", meaning), atMost: 3 });
 /** An argument that may be left out. */
 export const leftOut = (input: WoodInput, otherwise: number): WoodInput => ({
   ...input,
@@ -49,7 +51,11 @@ function numbersFrom<I extends string>(
   const numbers = {} as Record<I, number>;
   for (const name of Object.keys(specs) as I[]) {
     const spec: WoodInput = specs[name];
-    const value = inputs[name] ?? spec.default;
+    const value = inputs[name];
+    if (inputs[name] === undefined && spec.default !== undefined) {
+      numbers[name] = spec.default;
+      continue;
+    }
     if (typeof value !== "number" || !Number.isFinite(value) || !isWithinDomain(value, spec))
       return declined("out-of-domain", { name: `${name} (${spec.meaning})`, needed: domainInWords(spec) });
     numbers[name] = value;
