@@ -43,6 +43,8 @@ export const sources = {
       "Saint-Venant torsion of a rectangular bar; e.g. Timoshenko and Goodier, Theory of Elasticity, article 109",
     basis: "derived",
   },
+  temperament: { citation: "ISO 16:1975, A4 = 440 Hz; equal temperament", basis: "standard" },
+  spectrum: { citation: "discrete Fourier transform: bins lie sample rate over points apart", basis: "derived" },
   string: { citation: "ideal flexible string (Mersenne)", basis: "derived" },
   air: { citation: "331.3 m/s at 0 degrees Celsius, ideal gas", basis: "memory" },
   cavity: {

@@ -3,6 +3,7 @@ import type { Method } from "../base/index.ts";
 import { airResonanceMethod } from "./air-resonance.ts";
 import { airSoundSpeedMethod } from "./air-sound-speed.ts";
 import { arealMassMethod } from "./areal-mass.ts";
+import { bandwidthFromDecayMethod } from "./bandwidth-from-decay.ts";
 import { barFrequencyMethod } from "./bar-frequency.ts";
 import { barShearFactorMethod } from "./bar-shear-factor.ts";
 import { barYoungsModulusMethod } from "./bar-youngs-modulus.ts";
@@ -10,17 +11,21 @@ import { barYoungsModulusByModeMethod } from "./bar-youngs-modulus-by-mode.ts";
 import { bendingShearCorrectedMethod } from "./bending-shear-corrected.ts";
 import { bendingStiffnessMethod } from "./bending-stiffness.ts";
 import { cantileverModulusMethod } from "./cantilever-modulus.ts";
+import { centsModulusChangeMethod } from "./cents-modulus-change.ts";
 import { densityMethod } from "./density.ts";
 import { densityAtMoistureMethod } from "./density-at-moisture.ts";
 import { densityFromBasicGravityMethod } from "./density-from-basic-gravity.ts";
+import { densityOfReadings } from "./density-of-readings.ts";
 import { equalDeflectionThicknessMethod } from "./equal-deflection-thickness.ts";
 import { equalFrequencyThicknessMethod } from "./equal-frequency-thickness.ts";
 import { equalMassThicknessMethod } from "./equal-mass-thickness.ts";
 import { equalStiffnessThicknessMethod } from "./equal-stiffness-thickness.ts";
 import { equilibriumMoistureMethod } from "./equilibrium-moisture.ts";
 import { flightSoundSpeedMethod } from "./flight-sound-speed.ts";
+import { frequencyResolutionMethod } from "./frequency-resolution.ts";
 import { holdingPointMethod } from "./holding-point.ts";
 import { impedanceMethod } from "./impedance.ts";
+import { intervalCentsMethod } from "./interval-cents.ts";
 import { longitudinalSoundSpeedMethod } from "./longitudinal-sound-speed.ts";
 import { moistureContentMethod } from "./moisture-content.ts";
 import { moistureFromWetBasisMethod } from "./moisture-from-wet-basis.ts";
@@ -37,6 +42,7 @@ import { shrunkSizeMethod } from "./shrunk-size.ts";
 import { soundSpeedMethod } from "./sound-speed.ts";
 import { specificGravityMethod } from "./specific-gravity.ts";
 import { stringTensionMethod } from "./string-tension.ts";
+import { stringTensionAtLengthMethod } from "./string-tension-at-length.ts";
 import { tapRadiationRatioMethod } from "./tap-radiation-ratio.ts";
 import { tapSoundSpeedMethod } from "./tap-sound-speed.ts";
 import { targetThicknessMethod } from "./target-thickness.ts";
@@ -48,6 +54,7 @@ import { twoPistonPeaksMethod } from "./two-piston-peaks.ts";
 
 export const woodMethods: readonly Method[] = [
   densityMethod,
+  densityOfReadings,
   arealMassMethod,
   moistureContentMethod,
   moistureFromWetBasisMethod,
@@ -80,13 +87,18 @@ export const woodMethods: readonly Method[] = [
   qualityFromReverberationMethod,
   qualityFromDecrementMethod,
   qualityFromLevelSlopeMethod,
+  bandwidthFromDecayMethod,
+  frequencyResolutionMethod,
   equalStiffnessThicknessMethod,
   equalMassThicknessMethod,
   equalFrequencyThicknessMethod,
   equalDeflectionThicknessMethod,
   thinnedFrequencyMethod,
   targetThicknessMethod,
+  intervalCentsMethod,
+  centsModulusChangeMethod,
   stringTensionMethod,
+  stringTensionAtLengthMethod,
   plainStringMassMethod,
   airSoundSpeedMethod,
   airResonanceMethod,
