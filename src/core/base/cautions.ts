@@ -29,6 +29,10 @@ type Facts = {
   "thickness-scatters": { spread: string; rise: string };
   "point-may-group": { text: string; taken: string; other: string };
   "marked-amount": { text: string; mark: string };
+  "modes-mixed": { along: string; across: string };
+  "cross-not-second": { ratio: string };
+  "shear-left-out": { what: string; ratio: string; limit: number };
+  "lower-bound": { name: string; share: string };
 };
 
 export type CautionCode = keyof Facts;
@@ -86,6 +90,13 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
   "point-may-group": ({ text, taken, other }) =>
     `"${text}" was read as ${taken}, its point taken for the decimal mark. If the point groups thousands, it is ${other}.`,
   "marked-amount": ({ text, mark }) => `"${text}" is no plain reading (${mark}); its number was taken all the same.`,
+  "modes-mixed": ({ along, across }) =>
+    `The first bending along (${along}) and across (${across}) lie within 25 % of each other, near a/b = (E_L/E_R)^(1/4): there they mix into a ring and a cross, so their names are not safe and formulas for a single mode must not be used.`,
+  "cross-not-second": ({ ratio }) =>
+    `The frequency across is ${ratio} times the one along: beyond 5.4, a/b above 2.32 (E_L/E_R)^(1/4), the next even bending along lies below it and may be taken for it. Look at the nodal lines.`,
+  "shear-left-out": ({ what, ratio, limit }) =>
+    `${what} is ${ratio}, below ${limit}: shear and rotary inertia lower the frequency noticeably and are not corrected here, so a modulus comes out too low. Give a shear factor or use the calculation with shear.`,
+  "lower-bound": ({ name, share }) => `${name} by this formula is a lower bound: it comes out about ${share} too low.`,
 };
 
 /** A caution with its sentence. */

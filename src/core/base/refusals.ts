@@ -24,6 +24,9 @@ type Facts = {
   "model-not-understood": { reason: string };
   "negative-uncertainty": { name: string };
   "contradicting-correlations": Record<never, never>;
+  "axes-swapped": { along: string; across: string };
+  "poisson-too-large": { poisson: string };
+  "modes-too-close": { along: string; across: string };
   "description-not-understood": { place: string; reason: string };
 };
 
@@ -66,6 +69,12 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
     `The uncertainty of ${name} is negative; a standard uncertainty cannot be negative, it is zero or more.`,
   "contradicting-correlations": () =>
     "These correlations contradict one another: no inputs can have all of them. Give coefficients from -1 to 1 that fit together.",
+  "axes-swapped": ({ along, across }) =>
+    `With ${along} and ${across} the wood would be stiffer across the grain than along it. Look whether length and width, or the two frequencies, are swapped.`,
+  "poisson-too-large": ({ poisson }) =>
+    `A Poisson ratio nu_LR of ${poisson} cannot be: its square must be below E_L/E_R, the ratio of the moduli along and across.`,
+  "modes-too-close": ({ along, across }) =>
+    `No plate of this outline has ${along} and ${across} as its first bending along and across: near this outline the two mix into a ring and a cross and keep apart. Look at the names of the two peaks, or cut strips.`,
   "description-not-understood": ({ place, reason }) =>
     `The description of the table is not understood${place === "" ? "" : ` at ${place}`}: ${reason}. Correct it, or take the file away.`,
 };
