@@ -9,7 +9,9 @@ import type { PhysicsCase } from "./physics-case.ts";
 import { methodOf, type StatsCase } from "./stats-case.ts";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
-const statsCases = casesIn(here("stats/cases")) as readonly StatsCase[];
+const statsCases = ["stats/cases", "stats/cases-in-r"].flatMap((folder) =>
+  casesIn(here(folder)),
+) as readonly StatsCase[];
 const physicsCases = casesIn(here("physics/checks.json")) as readonly PhysicsCase[];
 
 const counts = new Map<string, { cases: number; fields: number }>();

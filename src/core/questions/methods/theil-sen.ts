@@ -2,6 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { median, normalQuantile } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };
@@ -34,7 +35,7 @@ export const theilSen: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "explaining quantity" },
     y: { kind: "quantities", meaning: "explained quantity" },
-    level: { kind: "number", optional: true, meaning: "level of the interval, 0.95 if not given" },
+    level: levelInput,
   },
   fields: {
     pairs: { meaning: "pairs with unlike x" },
@@ -51,6 +52,8 @@ export const theilSen: Method = {
   },
   source: sources.sen1968,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
@@ -70,7 +73,7 @@ export const theilSen: Method = {
     const sorted = Float64Array.from(slopes).sort();
     const slope = median(sorted);
     const variance = varianceOfKendallS(x, y);
-    const C = normalQuantile(0.5 + (typeof inputs.level === "number" ? inputs.level : 0.95) / 2) * Math.sqrt(variance);
+    const C = normalQuantile((1 + level.value) / 2) * Math.sqrt(variance);
     const low = Math.floor((sorted.length - C) / 2);
     return succeeded({
       pairs: sorted.length,

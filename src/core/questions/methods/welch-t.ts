@@ -2,6 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { tQuantile, tTwoSided } from "../../numerics/index.ts";
 import { groupMoments } from "./group-moments.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
 import { welchDifference } from "./welch-difference.ts";
 
@@ -19,6 +20,7 @@ export const welchT: Method = {
   inputs: {
     a: { kind: "quantities", meaning: "values of the first group" },
     b: { kind: "quantities", meaning: "values of the second group" },
+    level: levelInput,
   },
   fields: {
     difference: { meaning: "mean of a less mean of b" },
@@ -36,6 +38,9 @@ export const welchT: Method = {
   },
   source: sources.welch,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
+    const upper = (1 + level.value) / 2;
     const [a, b] = [listed(inputs.a), listed(inputs.b)];
     const all = Float64Array.from([...a, ...b]);
     if (!all.every(Number.isFinite)) return declined("not-finite", { name: "a reading" });
@@ -48,11 +53,11 @@ export const welchT: Method = {
     );
     const { difference, standardError: se, degreesOfFreedom: df } = welchDifference(groups, 0, 1);
     if (!(se > 0)) return declined("no-spread", { column: "values" });
-    const half = se * tQuantile(0.975, df);
+    const half = se * tQuantile(upper, df);
     const pooledDf = all.length - 2;
     const within = (groups.variances[0] as number) * (a.length - 1) + (groups.variances[1] as number) * (b.length - 1);
     const pooled = Math.sqrt((within / pooledDf) * (1 / a.length + 1 / b.length));
-    const pooledHalf = pooled * tQuantile(0.975, pooledDf);
+    const pooledHalf = pooled * tQuantile(upper, pooledDf);
     return succeeded({
       difference,
       se,
