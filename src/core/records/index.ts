@@ -21,6 +21,7 @@ export type * from "./importing/import-reading.ts";
 export { openQuestions } from "./importing/open-questions.ts";
 export { rawTextOf } from "./importing/raw-text-of.ts";
 export { readingPreview } from "./importing/reading-preview.ts";
+export { recordMethods } from "./measurement-in-text.ts";
 export { printedReadResult } from "./printed-read-result.ts";
 export type * from "./read-options.ts";
 export { readRecords } from "./read-records.ts";

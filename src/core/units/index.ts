@@ -1,6 +1,7 @@
 export * from "./amount-in-words.ts";
 export * from "./dimension.ts";
 export * from "./dimension-in-words.ts";
+export { unitMethods } from "./methods/unit-methods.ts";
 export { numberInWords } from "./number-in-words.ts";
 export * from "./pitch.ts";
 export * from "./quotient-unit.ts";

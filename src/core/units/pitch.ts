@@ -2,7 +2,13 @@
 import { power } from "../base/index.ts";
 
 /** A pitch with its canonical text: "G#2", "Ab3 +12c". Frequency in Hz. */
-export type Pitch = { readonly frequency: number; readonly text: string };
+export type Pitch = {
+  readonly frequency: number;
+  readonly text: string;
+  /** Number of the key, 60 for middle C, and how many cents above it the pitch lies. */
+  readonly midi: number;
+  readonly cents: number;
+};
 
 export const CONCERT_PITCH = 440;
 const CENTS_PER_OCTAVE = 1200;
@@ -18,13 +24,14 @@ const SEMITONES = new Map([
 const NAMES = ["C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"];
 const A4 = 69;
 
-const NOTE = /^([A-Ga-g])(#|♯|b|♭| sharp| flat)?([0-9])(?: ?([+-]) ?(\d{1,3}(?:\.\d{1,3})?) ?(?:cents|cent|ct|c))?$/;
+const NOTE =
+  /^([A-Ga-g])(#|♯|b|♭| sharp| flat)?(-?\d{1,2})(?: ?([+-]) ?(\d{1,3}(?:\.\d{1,3})?) ?(?:cents|cent|ct|c))?$/;
 
 /**
  * The frequency of a written note: f = A4 * 2^((n - 69 + cents/100) / 12), n its MIDI number.
- * text: letter, maybe an accidental, octave 0-9, maybe signed cents; null if it is anything else. concertPitch: A4 in Hz.
+ * text: letter, maybe an accidental, octave -9 to 12, maybe signed cents; null if it is anything else. concertPitch: A4 in Hz.
  * Source: ISO 16 (A4 = 440 Hz); equal temperament.
- * @example pitchFromText("A2") -> { frequency: 110, text: "A2" }
+ * @example pitchFromText("A2") -> { frequency: 110, text: "A2", midi: 45, cents: 0 }
  */
 export function pitchFromText(text: string, concertPitch = CONCERT_PITCH): Pitch | null {
   const found = NOTE.exec(text.trim().replaceAll("−", "-"));
@@ -38,6 +45,8 @@ export function pitchFromText(text: string, concertPitch = CONCERT_PITCH): Pitch
   const frequency = concertPitch * power(2, (midi - A4 + cents / 100) / 12);
   return {
     frequency,
+    midi,
+    cents,
     text: `${letter}${accidental}${found[3]}${cents === 0 ? "" : ` ${cents > 0 ? "+" : "-"}${Math.abs(cents)}c`}`,
   };
 }
@@ -49,8 +58,8 @@ export const centsBetween = (from: number, to: number): number => CENTS_PER_OCTA
 export function noteFromFrequency(
   frequency: number,
   concertPitch = CONCERT_PITCH,
-): { readonly note: string; readonly cents: number } {
+): { readonly note: string; readonly cents: number; readonly midi: number } {
   const above = A4 + 12 * Math.log2(frequency / concertPitch);
   const midi = Math.round(above);
-  return { note: `${NAMES[((midi % 12) + 12) % 12]}${Math.floor(midi / 12) - 1}`, cents: 100 * (above - midi) };
+  return { note: `${NAMES[((midi % 12) + 12) % 12]}${Math.floor(midi / 12) - 1}`, cents: 100 * (above - midi), midi };
 }

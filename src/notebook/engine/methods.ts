@@ -1,13 +1,22 @@
 // The one catalogue of methods: each room brings its list, this joins them.
 import type { Method } from "../../core/base/index.ts";
 import { namedMethods, questionMethods } from "../../core/questions/index.ts";
+import { recordMethods } from "../../core/records/index.ts";
 import { rigMethods } from "../../core/rig/index.ts";
+import { unitMethods } from "../../core/units/index.ts";
 import { verdictMethods } from "../../core/verdicts/index.ts";
 import { woodMethods } from "../../core/wood/index.ts";
 import type { QuestionSyntax } from "../language/index.ts";
 
-/** All methods in the order in which they are shown: questions, verdicts, rig checks, quantities of wood. */
-export const methods: readonly Method[] = [...questionMethods, ...verdictMethods, ...rigMethods, ...woodMethods];
+/** All methods in the order in which they are shown: questions, verdicts, rig checks, units and written measurements, quantities of wood. */
+export const methods: readonly Method[] = [
+  ...questionMethods,
+  ...verdictMethods,
+  ...rigMethods,
+  ...unitMethods,
+  ...recordMethods,
+  ...woodMethods,
+];
 
 /** Names that may stand after `by` in a question of this sort. */
 export const questionMethodNames = (asks: QuestionSyntax["asks"]): readonly string[] => namedMethods[asks];
