@@ -1,6 +1,8 @@
 // Sound speed, radiation ratio, impedance, loss.
 import type { PhysicsAdapters } from "./physics-adapter.ts";
 
+const loss = { tan_delta: "lossTangent", zeta: "dampingRatio", decrement: "decrement" };
+
 export const acousticsAdapters: PhysicsAdapters = {
   sound_speed_radiation_ratio_impedance: [
     {
@@ -26,41 +28,52 @@ export const acousticsAdapters: PhysicsAdapters = {
       method: "bending-stiffness",
       inputs: { E: "youngsModulus", h: "thickness" },
       fields: { D: "bendingStiffness" },
-      fixed: { poissonProduct: 0.37 * 0.029 },
+      made: ({ inputs }) => ({
+        poissonProduct: Number(inputs["nu_LR"]?.value ?? 0) * Number(inputs["nu_RL"]?.value ?? 0),
+      }),
     },
   ],
   Q_from_bandwidth: [
     {
       method: "quality-from-bandwidth",
-      inputs: { f0: "frequency", df: "bandwidth" },
-      fields: { Q: "quality", tan_delta: "lossTangent", zeta: "dampingRatio", decrement: "decrement" },
+      inputs: { f0: "frequency", df: "bandwidth", record_length: "recordLength" },
+      fields: { Q: "quality", ...loss },
     },
   ],
   Q_from_decay_time_constant: [
     {
       method: "quality-from-decay",
       inputs: { f0: "frequency", tau: "time" },
-      fields: { Q: "quality", T60: "reverberation" },
+      fields: { Q: "quality", T60: "reverberation", df: "bandwidth", ...loss },
     },
   ],
-  bandwidth_from_decay: [
-    { method: "quality-from-decay", inputs: { tau: "time" }, fields: { df: "bandwidth" }, fixed: { frequency: 1 } },
+  bandwidth_from_decay: [{ method: "bandwidth-from-decay", inputs: { tau: "time" }, fields: { df: "bandwidth" } }],
+  frequency_resolution: [
+    {
+      method: "frequency-resolution",
+      inputs: { fs: "sampleRate", N: "points", f0: "frequency" },
+      fields: { df: "resolution", half_bin_cents: "halfBinCents", u_E_half_bin: "modulusUncertainty" },
+    },
   ],
   Q_from_T60: [
-    { method: "quality-from-reverberation", inputs: { f0: "frequency", T60: "time" }, fields: { Q: "quality" } },
+    {
+      method: "quality-from-reverberation",
+      inputs: { f0: "frequency", T60: "time" },
+      fields: { Q: "quality", ...loss },
+    },
   ],
   Q_from_log_decrement: [
     {
       method: "quality-from-decrement",
       inputs: { a1: "first", an: "later", n: "swings" },
-      fields: { Q: "quality", decrement: "decrement" },
+      fields: { Q: "quality", ...loss },
     },
   ],
   Q_from_dB_slope: [
     {
       method: "quality-from-level-slope",
       inputs: { f0: "frequency", slope_dB_per_s: "slope" },
-      fields: { Q: "quality" },
+      fields: { Q: "quality", ...loss },
     },
   ],
 };

@@ -1,10 +1,18 @@
 // Mass, density, moisture.
-import type { PhysicsAdapters } from "./physics-adapter.ts";
+import { listedInputs, type PhysicsAdapters } from "./physics-adapter.ts";
 
 const plate = { L: "length", b: "width", h: "thickness" };
 
 export const densityAdapters: PhysicsAdapters = {
   density_rectangular: [{ method: "density", inputs: { m: "mass", ...plate }, fields: { density: "density" } }],
+  density_mean_of_thickness_readings: [
+    {
+      method: "density-of-readings",
+      inputs: { m: "mass", L: "length", b: "width" },
+      fields: { density: "density", thickness_mean: "thicknessMean", thickness_sd: "thicknessDeviation" },
+      made: (one) => ({ thicknesses: listedInputs(one, "h") }),
+    },
+  ],
   areal_mass: [{ method: "areal-mass", inputs: { m: "mass", ...plate }, fields: { areal_mass: "arealMass" } }],
   moisture_content_oven_dry: [
     { method: "moisture-content", inputs: { m_wet: "wetMass", m_dry: "dryMass" }, fields: { MC: "moisture" } },

@@ -2,6 +2,37 @@
 import type { PhysicsAdapters } from "./physics-adapter.ts";
 
 export const pitchAdapters: PhysicsAdapters = {
+  note_to_frequency: [
+    {
+      method: "note-frequency",
+      inputs: { note: "note", A4: "concertPitch" },
+      fields: { f: "frequency", midi: "midi", cents: "cents" },
+    },
+  ],
+  frequency_to_note_and_cents: [
+    {
+      method: "note-of-frequency",
+      inputs: { f: "frequency", A4: "concertPitch" },
+      fields: { note: "note", cents: "cents", midi: "midi" },
+    },
+  ],
+  interval_cents: [
+    { method: "interval-cents", inputs: { f1: "from", f2: "to" }, fields: { cents: "cents", f_ratio: "ratio" } },
+  ],
+  cents_to_modulus_change: [
+    {
+      method: "cents-modulus-change",
+      inputs: { cents: "cents" },
+      fields: { f_ratio: "frequencyRatio", E_ratio: "modulusRatio" },
+    },
+  ],
+  string_tension_scale_change: [
+    {
+      method: "string-tension-at-length",
+      inputs: { T1: "tension", L1: "length1", L2: "length2" },
+      fields: { T2: "tension" },
+    },
+  ],
   string_tension: [
     { method: "string-tension", inputs: { mu: "unitMass", L: "length", f: "frequency" }, fields: { T: "tension" } },
   ],
@@ -13,7 +44,7 @@ export const pitchAdapters: PhysicsAdapters = {
     {
       method: "air-resonance",
       inputs: { c: "soundSpeed", V: "volume", a: "radius", t: "depth", alpha: "endCorrection" },
-      fields: { f: "frequency" },
+      fields: { f: "frequency", L_eff: "effectiveLength" },
     },
   ],
   two_piston_inverse: [
