@@ -46,14 +46,14 @@ const amount: Reader = (name, value, spec) => {
 
 /** A list of amounts that are all of one dimension, or a single one; null is a missing one, NaN to a method. */
 const amounts: Reader = (name, given, spec) => {
-  const whole = isRecord(given) && Array.isArray(given["value"]) ? given : null;
-  const list: unknown = whole ? whole["value"] : given;
+  const whole = isRecord(given) && Array.isArray(given.value) ? given : null;
+  const list: unknown = whole ? whole.value : given;
   if (!Array.isArray(list)) return amount(name, given, spec);
   const items: readonly unknown[] = list;
   let beside: Unit | null = null;
-  if (whole && whole["unit"] !== undefined && whole["unit"] !== null) {
-    beside = whole["unit"] === "1" ? unitFromCode("1") : unitFromText(String(whole["unit"]));
-    if (!beside) return declined("unit-unknown", { name, unit: String(whole["unit"]).slice(0, 40) });
+  if (whole && whole.unit !== undefined && whole.unit !== null) {
+    beside = whole.unit === "1" ? unitFromCode("1") : unitFromText(String(whole.unit));
+    if (!beside) return declined("unit-unknown", { name, unit: String(whole.unit).slice(0, 40) });
   }
   const wanted = wantedOf(spec);
   const values: number[] = [];
@@ -104,12 +104,16 @@ const grades: Reader = (name, value) => {
   return succeeded(value.map((each: unknown) => (each === null && !isWords ? Number.NaN : each)));
 };
 
+/** {value, unit} and no more: a record that says more of its value is for the method to read. */
+const isAmountOnly = (value: Readonly<Record<string, unknown>>): boolean =>
+  "value" in value && Object.keys(value).every((key) => key === "value" || key === "unit");
+
 /** Rows of numbers or of records, or records of lists: amounts in them become SI, all else stays for the method to judge. */
 function tabled(name: string, value: unknown, spec: InputSpec, depth: number): Outcome<unknown> {
   if (depth > 6) return wrongKind(name, value, "a table");
-  if (isRecord(value) && "value" in value && !Array.isArray(value["value"]))
+  if (isRecord(value) && isAmountOnly(value) && !Array.isArray(value.value))
     return amountFromJsonValue(name, value, spec);
-  if (isRecord(value) && Array.isArray(value["value"])) return amounts(name, value, spec);
+  if (isRecord(value) && Array.isArray(value.value)) return amounts(name, value, spec);
   if (Array.isArray(value)) {
     const isWords = value.some((each: unknown) => typeof each === "string");
     const made: unknown[] = [];

@@ -4,6 +4,7 @@ export * from "./column-from-expression.ts";
 export * from "./date-text.ts";
 export * from "./expression.ts";
 export * from "./formula-function.ts";
+export * from "./formula-methods.ts";
 export * from "./formula-problem.ts";
 export * from "./formula-scope.ts";
 export * from "./function-catalogue.ts";

@@ -1,5 +1,6 @@
 // The one catalogue of methods: each room brings its list, this joins them.
 import type { Method } from "../../core/base/index.ts";
+import { formulaMethods } from "../../core/formula/index.ts";
 import { namedMethods, questionMethods } from "../../core/questions/index.ts";
 import { recordMethods } from "../../core/records/index.ts";
 import { rigMethods } from "../../core/rig/index.ts";
@@ -16,6 +17,7 @@ export const methods: readonly Method[] = [
   ...unitMethods,
   ...recordMethods,
   ...woodMethods,
+  ...formulaMethods,
 ];
 
 /** Names that may stand after `by` in a question of this sort. */
