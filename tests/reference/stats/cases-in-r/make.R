@@ -4,7 +4,7 @@ suppressMessages({library(jsonlite); library(MASS); library(robustbase); library
 folder <- commandArgs(TRUE)[1]
 write <- function(id, method, software, data, options, expected, notes = "") {
   clean <- lapply(expected, function(e) { if (is.numeric(e$value) && any(is.na(e$value))) e$value[is.na(e$value)] <- NA; e })
-  text <- toJSON(list(id = unbox(id), method = unbox(method), title = unbox(id), source = list(kind = unbox("computed"), software = unbox(paste("R 4.2.2,", software))), data = data, options = options, expected = clean, notes = unbox(notes)), digits = I(17), na = "null", pretty = FALSE, always_decimal = FALSE)
+  text <- toJSON(list(id = unbox(id), method = unbox(method), title = unbox(id), source = list(kind = unbox("computed"), software = unbox(paste("R 4.2.2,", software))), data = as.list(data), options = options, expected = clean, notes = unbox(notes)), digits = I(17), na = "null", pretty = FALSE, always_decimal = FALSE)
   writeLines(text, file.path(folder, paste0(id, ".json")))
 }
 one <- function(value, rtol = 1e-9, atol = NULL) { v <- list(value = unbox(value)); if (is.null(atol)) v$rtol <- unbox(rtol) else v$atol <- unbox(atol); v }
