@@ -2,6 +2,7 @@
 import { benchTable } from "./bench-table.ts";
 import { commandReport } from "./command-report.ts";
 import { editSettled } from "./edit-settled.ts";
+import { methodsBesideR } from "./methods-beside-r.ts";
 import { notebookWhole } from "./notebook-whole.ts";
 import { costHere, ONE_READING, type ReaderName } from "./one-reading.ts";
 import { pageReady } from "./page-ready.ts";
@@ -21,6 +22,7 @@ const lines = [
   await relationFit(),
   ...tableRead(),
   await commandReport(),
+  ...(await methodsBesideR()),
 ];
 try {
   lines.push(...(await pageReady()));
