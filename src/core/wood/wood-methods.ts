@@ -21,6 +21,7 @@ import { equalFrequencyThicknessMethod } from "./equal-frequency-thickness.ts";
 import { equalMassThicknessMethod } from "./equal-mass-thickness.ts";
 import { equalStiffnessThicknessMethod } from "./equal-stiffness-thickness.ts";
 import { equilibriumMoistureMethod } from "./equilibrium-moisture.ts";
+import { errorMethods } from "./errors/error-methods.ts";
 import { flightSoundSpeedMethod } from "./flight-sound-speed.ts";
 import { frequencyResolutionMethod } from "./frequency-resolution.ts";
 import { holdingPointMethod } from "./holding-point.ts";
@@ -104,4 +105,5 @@ export const woodMethods: readonly Method[] = [
   airResonanceMethod,
   twoPistonPeaksMethod,
   twoPistonInverseMethod,
+  ...errorMethods,
 ];

@@ -18,7 +18,10 @@ const under = (record: Readonly<Record<string, unknown>>, name: string): unknown
 
 /** `{readings: {...}, u: {...}}`, or `mass_kg` beside `u_mass`, or lists of readings, or a list of records. */
 function entriesOf(data: Inputs): readonly Entry[] {
-  if (Array.isArray(data.inputs)) return data.inputs.filter(isRecord) as readonly Entry[];
+  if (Array.isArray(data.inputs))
+    return (data.inputs as readonly unknown[])
+      .filter(isRecord)
+      .map((one) => ({ ...one, name: String(one.name ?? "") }));
   const nested = Object.entries(data).filter(([, value]) => isRecord(value)) as [string, Inputs][];
   const flat = Object.entries(data).filter(([, value]) => !isRecord(value));
   const stripped = (prefix: RegExp): Inputs =>
