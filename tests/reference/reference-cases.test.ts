@@ -12,7 +12,9 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const statsCases = ["stats/cases", "stats/cases-in-r"].flatMap((folder) =>
   casesIn(here(folder)),
 ) as readonly StatsCase[];
-const physicsCases = casesIn(here("physics/checks.json")) as readonly PhysicsCase[];
+const physicsCases = ["physics/checks.json", "physics/more-checks.json"].flatMap((file) =>
+  casesIn(here(file)),
+) as readonly PhysicsCase[];
 
 const counts = new Map<string, { cases: number; fields: number }>();
 function counted(name: string, expected: object): void {

@@ -1,5 +1,5 @@
 // How the cases of one quantity of wood physics become lines of methods. By quantity, never by case.
-import type { PhysicsCase } from "../physics-case.ts";
+import type { PhysicsCase, PhysicsValue } from "../physics-case.ts";
 
 /** One method that gives some of a quantity's fields: its inputs by the case's names, its fields by the case's. */
 export type PhysicsWay = {
@@ -15,13 +15,9 @@ export type PhysicsWay = {
 };
 export type PhysicsAdapters = Readonly<Record<string, readonly PhysicsWay[]>>;
 
-/** The values of inputs named NAME1, NAME2, … in order, with the unit of the first: "h1", "h2" -> {value: [..], unit}. */
-export function listedInputs(
-  { inputs }: PhysicsCase,
-  name: string,
-): { readonly value: unknown[]; readonly unit: string } {
-  const found = Object.keys(inputs)
+/** The inputs named NAME1, NAME2, … in order, each with its own unit: "h1", "h2" -> [{value, unit}, {value, unit}]. */
+export const listedInputs = ({ inputs }: PhysicsCase, name: string): readonly PhysicsValue[] =>
+  Object.keys(inputs)
     .filter((key) => key.startsWith(name) && /^\d+$/.test(key.slice(name.length)))
-    .sort((a, b) => Number(a.slice(name.length)) - Number(b.slice(name.length)));
-  return { value: found.map((key) => inputs[key]?.value), unit: inputs[found[0] ?? ""]?.unit ?? "1" };
-}
+    .sort((a, b) => Number(a.slice(name.length)) - Number(b.slice(name.length)))
+    .flatMap((key) => inputs[key] ?? []);
