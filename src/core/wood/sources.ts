@@ -34,6 +34,27 @@ export const sources = {
       "thin orthotropic plate, simply supported: closed form; e.g. Leissa, Vibration of Plates (NASA SP-160, 1969), chapter 9",
     basis: "derived",
   },
+  ritzPlate: {
+    citation:
+      "thin orthotropic plate with free edges, Rayleigh–Ritz over Legendre polynomials; method: Leissa, J. Sound Vib. 31(3) (1973) 257-293",
+    basis: "derived",
+  },
+  shearPlate: {
+    citation: "first-order shear theory with rotary inertia: Mindlin, J. Appl. Mech. 18 (1951) 31-38, orthotropic",
+    basis: "derived",
+  },
+  plateInverse: {
+    citation: "three modes of a free plate: McIntyre and Woodhouse, Acta Metall. 36 (1988) 1397-1416",
+    basis: "derived",
+  },
+  elasticity: {
+    citation: "symmetric elastic constants; e.g. Lekhnitskii, Anisotropic Plates (1968)",
+    basis: "derived",
+  },
+  airLoading: {
+    citation: "added mass of an endless plate, density of air over wave number a face",
+    basis: "derived",
+  },
   equalRule: {
     citation: "plate of the same outline: bending stiffness goes as E h^3, mass as density times h",
     basis: "derived",

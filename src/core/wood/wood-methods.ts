@@ -31,6 +31,7 @@ import { longitudinalSoundSpeedMethod } from "./longitudinal-sound-speed.ts";
 import { moistureContentMethod } from "./moisture-content.ts";
 import { moistureFromWetBasisMethod } from "./moisture-from-wet-basis.ts";
 import { plainStringMassMethod } from "./plain-string-mass.ts";
+import { plateMethods } from "./plates/plate-methods.ts";
 import { propertyAt12Method } from "./property-at-12.ts";
 import { propertyAtMoistureMethod } from "./property-at-moisture.ts";
 import { qualityFromBandwidthMethod } from "./quality-from-bandwidth.ts";
@@ -105,5 +106,6 @@ export const woodMethods: readonly Method[] = [
   airResonanceMethod,
   twoPistonPeaksMethod,
   twoPistonInverseMethod,
+  ...plateMethods,
   ...errorMethods,
 ];
