@@ -6,8 +6,12 @@ import { studentizedRangeUpperTail } from "./studentized-range-upper-tail.ts";
  * Relative 1e-8. Source: Brent's method on the logarithm of studentizedRangeUpperTail, over log q.
  * @example studentizedRangeQuantile(0.9, 2, 10) // 2.563207101
  */
-export function studentizedRangeQuantile(p: number, means: number, degreesOfFreedom: number): number {
-  const target = Math.log1p(-p);
+export const studentizedRangeQuantile = (p: number, means: number, degreesOfFreedom: number): number =>
+  studentizedRangeUpperQuantile(1 - p, means, degreesOfFreedom);
+
+/** q with P(Q > q) = upper. Arguments and accuracy as studentizedRangeQuantile. */
+export function studentizedRangeUpperQuantile(upper: number, means: number, degreesOfFreedom: number): number {
+  const target = Math.log(upper);
   const off = (u: number): number =>
     target - Math.max(-700, Math.log(studentizedRangeUpperTail(Math.exp(u), means, degreesOfFreedom)));
   let low = 0;
