@@ -1,10 +1,11 @@
-import { freeBarRoots } from "./free-bar-roots.ts";
+import { freeBarRoot } from "./free-bar-root.ts";
+import { modeInput } from "./mode-input.ts";
 import { sources } from "./sources.ts";
 import { leftOut, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Bending frequency of a free bar: f_n = x_n^2 h / (4 pi sqrt(3) L^2) sqrt(E/density).
- * youngsModulus: Pa; density: kg/m3; length, thickness: m; mode: 1, 2 or 3. Result: Hz. Thin bars only. Source: as barYoungsModulus.
+ * youngsModulus: Pa; density: kg/m3; length, thickness: m; mode: 1, 2, 3 … Result: Hz. Thin bars only. Source: as barYoungsModulus.
  */
 export const barFrequency = (
   youngsModulus: number,
@@ -13,7 +14,7 @@ export const barFrequency = (
   thickness: number,
   mode = 1,
 ): number =>
-  ((freeBarRoots[mode - 1] ?? Number.NaN) ** 2 * thickness * Math.sqrt(youngsModulus / density)) /
+  (freeBarRoot(mode) ** 2 * thickness * Math.sqrt(youngsModulus / density)) /
   (4 * Math.PI * Math.sqrt(3) * length ** 2);
 
 export const barFrequencyMethod = woodMethod({
@@ -24,11 +25,10 @@ export const barFrequencyMethod = woodMethod({
     density: positive("kg/m3", "density"),
     length: positive("m", "length along the grain"),
     thickness: positive("m", "thickness"),
-    mode: leftOut(positive("1", "number of the mode: 1, 2 or 3"), 1),
+    mode: leftOut(modeInput, 1),
   },
   fields: { frequency: { meaning: "bending frequency", dimension: "Hz" } },
   source: sources.beamTheory,
-  refuses: ({ mode }) => (freeBarRoots[mode - 1] ? null : { name: "mode (number of the mode)", needed: "1, 2 or 3" }),
   run: ({ youngsModulus, density, length, thickness, mode }) => ({
     frequency: barFrequency(youngsModulus, density, length, thickness, mode),
   }),

@@ -1,11 +1,12 @@
 import { power } from "../base/index.ts";
-import { freeBarRoots } from "./free-bar-roots.ts";
+import { freeBarRoot } from "./free-bar-root.ts";
+import { modeInput } from "./mode-input.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
 /**
- * Young's modulus from the second or third bending frequency of a free bar: E = 48 pi^2 m f^2 L^3 / (x_n^4 b h^3).
- * As barYoungsModulus; mode: 1, 2 or 3. Result: Pa. Source: as barYoungsModulus.
+ * Young's modulus from any bending frequency of a free bar: E = 48 pi^2 m f^2 L^3 / (x_n^4 b h^3).
+ * As barYoungsModulus; mode: 1, 2, 3 … Result: Pa. Source: as barYoungsModulus.
  */
 export const barYoungsModulusByMode = (
   mass: number,
@@ -16,7 +17,7 @@ export const barYoungsModulusByMode = (
   mode: number,
 ): number =>
   (48 * Math.PI ** 2 * mass * frequency ** 2 * power(length, 3)) /
-  (power(freeBarRoots[mode - 1] ?? Number.NaN, 4) * width * power(thickness, 3));
+  (power(freeBarRoot(mode), 4) * width * power(thickness, 3));
 
 export const barYoungsModulusByModeMethod = woodMethod({
   id: "bar-stiffness-by-mode",
@@ -27,11 +28,10 @@ export const barYoungsModulusByModeMethod = woodMethod({
     width: positive("m", "width across the grain"),
     thickness: positive("m", "thickness"),
     frequency: positive("Hz", "bending frequency of this mode"),
-    mode: positive("1", "number of the mode: 1, 2 or 3"),
+    mode: modeInput,
   },
   fields: { youngsModulus: { meaning: "Young's modulus along the length", dimension: "Pa" } },
   source: sources.beamTheory,
-  refuses: ({ mode }) => (freeBarRoots[mode - 1] ? null : { name: "mode (number of the mode)", needed: "1, 2 or 3" }),
   run: ({ mass, length, width, thickness, frequency, mode }) => ({
     youngsModulus: barYoungsModulusByMode(mass, length, width, thickness, frequency, mode),
   }),

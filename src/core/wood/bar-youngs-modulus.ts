@@ -36,4 +36,13 @@ export const barYoungsModulusMethod = woodMethod({
   run: ({ mass, length, width, thickness, frequency, shear }) => ({
     youngsModulus: barYoungsModulus(mass, length, width, thickness, frequency, shear),
   }),
+  cautions: ({ length, thickness, shear }) =>
+    shear === 1 && length < 20 * thickness
+      ? [
+          {
+            code: "shear-left-out",
+            facts: { what: "Length over thickness", ratio: (length / thickness).toFixed(1), limit: 20 },
+          },
+        ]
+      : [],
 });

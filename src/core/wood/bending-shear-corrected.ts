@@ -1,3 +1,4 @@
+import { shearCoefficient } from "./shear-coefficient.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -10,7 +11,8 @@ export const bendingShearCorrected = (
   modulusRatio: number,
   thickness: number,
   span: number,
-): number => apparent * (1 + (modulusRatio * (thickness / span) ** 2) / (5 / 6));
+  coefficient = 5 / 6,
+): number => apparent * (1 + (modulusRatio * (thickness / span) ** 2) / coefficient);
 
 export const bendingShearCorrectedMethod = woodMethod({
   id: "bending-shear-corrected",
@@ -20,10 +22,11 @@ export const bendingShearCorrectedMethod = woodMethod({
     modulusRatio: positive("1", "Young's modulus over shear modulus"),
     thickness: positive("m", "thickness"),
     span: positive("m", "distance between the supports"),
+    coefficient: shearCoefficient,
   },
   fields: { youngsModulus: { meaning: "Young's modulus", dimension: "Pa" } },
   source: sources.beamTheory,
-  run: ({ apparent, modulusRatio, thickness, span }) => ({
-    youngsModulus: bendingShearCorrected(apparent, modulusRatio, thickness, span),
+  run: ({ apparent, modulusRatio, thickness, span, coefficient }) => ({
+    youngsModulus: bendingShearCorrected(apparent, modulusRatio, thickness, span, coefficient),
   }),
 });

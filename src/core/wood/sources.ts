@@ -12,6 +12,11 @@ export const sources = {
     citation: "first-order shear and rotary correction of the free beam, checked against the exact Timoshenko solution",
     basis: "derived",
   },
+  timoshenkoExact: {
+    citation: "Timoshenko, Phil. Mag. 41 (1921) 744-746; Huang, J. Appl. Mech. 28 (1961) 579-584",
+    basis: "derived",
+  },
+  isotropicFactor: { citation: "ASTM E1876, factor T1 (isotropic materials only)", basis: "memory" },
   handbook: { citation: "Forest Products Laboratory, Wood Handbook (GTR-190, 2010), chapter 4", basis: "published" },
   handbookShrinkage: {
     citation:

@@ -5,6 +5,7 @@ import { airSoundSpeedMethod } from "./air-sound-speed.ts";
 import { arealMassMethod } from "./areal-mass.ts";
 import { bandwidthFromDecayMethod } from "./bandwidth-from-decay.ts";
 import { barFrequencyMethod } from "./bar-frequency.ts";
+import { barIsotropicFactorMethod } from "./bar-isotropic-factor.ts";
 import { barShearFactorMethod } from "./bar-shear-factor.ts";
 import { barYoungsModulusMethod } from "./bar-youngs-modulus.ts";
 import { barYoungsModulusByModeMethod } from "./bar-youngs-modulus-by-mode.ts";
@@ -28,6 +29,7 @@ import { holdingPointMethod } from "./holding-point.ts";
 import { impedanceMethod } from "./impedance.ts";
 import { intervalCentsMethod } from "./interval-cents.ts";
 import { longitudinalSoundSpeedMethod } from "./longitudinal-sound-speed.ts";
+import { substitutionMassMethod } from "./mass-at-equal-frequency.ts";
 import { moistureContentMethod } from "./moisture-content.ts";
 import { moistureFromWetBasisMethod } from "./moisture-from-wet-basis.ts";
 import { plainStringMassMethod } from "./plain-string-mass.ts";
@@ -40,6 +42,7 @@ import { qualityFromDecrementMethod } from "./quality-from-decrement.ts";
 import { qualityFromLevelSlopeMethod } from "./quality-from-level-slope.ts";
 import { qualityFromReverberationMethod } from "./quality-from-reverberation.ts";
 import { radiationRatioMethod } from "./radiation-ratio.ts";
+import { ruleExponentMethod } from "./rule-exponent.ts";
 import { shrunkSizeMethod } from "./shrunk-size.ts";
 import { soundSpeedMethod } from "./sound-speed.ts";
 import { specificGravityMethod } from "./specific-gravity.ts";
@@ -49,7 +52,9 @@ import { tapRadiationRatioMethod } from "./tap-radiation-ratio.ts";
 import { tapSoundSpeedMethod } from "./tap-sound-speed.ts";
 import { targetThicknessMethod } from "./target-thickness.ts";
 import { thinnedFrequencyMethod } from "./thinned-frequency.ts";
+import { threePointByMassMethod } from "./three-point-by-mass.ts";
 import { threePointModulusMethod } from "./three-point-modulus.ts";
+import { timoshenkoBarFrequenciesMethod } from "./timoshenko-bar-frequencies.ts";
 import { torsionShearModulusMethod } from "./torsion-shear-modulus.ts";
 import { twoPistonInverseMethod } from "./two-piston-inverse.ts";
 import { twoPistonPeaksMethod } from "./two-piston-peaks.ts";
@@ -68,8 +73,11 @@ export const woodMethods: readonly Method[] = [
   barYoungsModulusMethod,
   barYoungsModulusByModeMethod,
   barShearFactorMethod,
+  barIsotropicFactorMethod,
   barFrequencyMethod,
+  timoshenkoBarFrequenciesMethod,
   threePointModulusMethod,
+  threePointByMassMethod,
   cantileverModulusMethod,
   bendingShearCorrectedMethod,
   longitudinalSoundSpeedMethod,
@@ -96,6 +104,8 @@ export const woodMethods: readonly Method[] = [
   equalFrequencyThicknessMethod,
   equalDeflectionThicknessMethod,
   thinnedFrequencyMethod,
+  substitutionMassMethod,
+  ruleExponentMethod,
   targetThicknessMethod,
   intervalCentsMethod,
   centsModulusChangeMethod,

@@ -11,6 +11,27 @@ export const barAdapters: PhysicsAdapters = {
       fields: { E: "youngsModulus" },
     },
   ],
+  E_three_point_from_mass: [
+    {
+      method: "three-point-stiffness-by-mass",
+      inputs: { m: "mass", y: "deflection", L: "span", b: "width", h: "thickness" },
+      fields: { E: "youngsModulus" },
+    },
+  ],
+  bar_Timoshenko_frequency: [
+    {
+      method: "timoshenko-bar-frequencies",
+      inputs: { E: "youngsModulus", G: "shearModulus", rho: "density", L: "length", h: "thickness", k: "coefficient" },
+      fields: Object.fromEntries([1, 2, 3, 4, 5, 6].map((at) => [`f${at}`, `frequency${at}`])),
+    },
+  ],
+  bar_isotropic_correction_ASTM: [
+    {
+      method: "bar-isotropic-factor",
+      inputs: { poisson: "poisson", t_over_L: "slenderness" },
+      fields: { T1: "factor" },
+    },
+  ],
   E_cantilever: [
     {
       method: "cantilever-stiffness",
@@ -21,7 +42,7 @@ export const barAdapters: PhysicsAdapters = {
   E_three_point_shear_corrected: [
     {
       method: "bending-shear-corrected",
-      inputs: { E_app: "apparent", E_over_G: "modulusRatio", L: "span", h: "thickness" },
+      inputs: { E_app: "apparent", E_over_G: "modulusRatio", L: "span", h: "thickness", k: "coefficient" },
       fields: { E_true: "youngsModulus" },
     },
   ],
@@ -36,7 +57,7 @@ export const barAdapters: PhysicsAdapters = {
       fixed: { mode: 2 },
     },
   ],
-  free_free_bar_frequency: [1, 2, 3].map((mode) => ({
+  free_free_bar_frequency: [1, 2, 3, 4, 5, 6].map((mode) => ({
     method: "bar-frequency",
     inputs: { E: "youngsModulus", rho: "density", L: "length", h: "thickness" },
     fields: { [`f${mode}`]: "frequency" },
@@ -45,7 +66,7 @@ export const barAdapters: PhysicsAdapters = {
   bar_shear_correction_factor: [
     {
       method: "bar-shear-factor",
-      inputs: { E_over_G: "modulusRatio", h_over_L: "slenderness" },
+      inputs: { E_over_G: "modulusRatio", h_over_L: "slenderness", k: "coefficient" },
       fields: { T: "factor" },
     },
   ],

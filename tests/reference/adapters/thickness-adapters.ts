@@ -53,4 +53,18 @@ export const thicknessAdapters: PhysicsAdapters = {
       fields: { h: "thickness" },
     },
   ],
+  loglog_exponent_of_rule: [
+    { method: "rule-exponent", inputs: { rule: "rule", x: "x", y: "y" }, fields: { slope: "slope" } },
+  ],
+  mass_penalty_of_substitution: [
+    {
+      method: "substitution-mass",
+      inputs: { E1: "modulus1", rho1: "density1", E2: "modulus2", rho2: "density2" },
+      fields: {
+        mass_ratio_equal_stiffness: "atEqualStiffness",
+        mass_ratio_equal_frequency: "atEqualFrequency",
+        R_ratio: "radiationRatios",
+      },
+    },
+  ],
 };

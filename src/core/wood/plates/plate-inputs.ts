@@ -1,3 +1,4 @@
+import { shearCoefficient } from "../shear-coefficient.ts";
 import { leftOut, notNegative, positive, type WoodInput } from "../wood-method.ts";
 
 /** Arguments that several calculations of plates share. */
@@ -12,7 +13,7 @@ export const plateInputs = {
   poisson: leftOut(notNegative("1", "Poisson ratio nu_LR"), 0.37),
   shearAlong: positive("Pa", "shear modulus through the thickness along the grain, G_LT"),
   shearAcross: positive("Pa", "shear modulus through the thickness across the grain (rolling shear), G_RT"),
-  coefficient: leftOut({ ...positive("1", "shear coefficient k of the section"), atMost: 1 }, 5 / 6),
+  coefficient: shearCoefficient,
 } as const satisfies Readonly<Record<string, WoodInput>>;
 
 const whole = (meaning: string, otherwise: number, atLeast: number, atMost: number): WoodInput => ({
