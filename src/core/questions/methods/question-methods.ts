@@ -1,8 +1,12 @@
 import type { Method } from "../../base/index.ts";
 import { analysisOfCovariance } from "./analysis-of-covariance.ts";
+import { anovaNist } from "./anova-nist.ts";
 import { blandAltman } from "./bland-altman.ts";
 import { clusterRobust } from "./cluster-robust.ts";
 import { deming } from "./deming.ts";
+import { descriptive } from "./descriptive.ts";
+import { descriptiveNist } from "./descriptive-nist.ts";
+import { distribution } from "./distribution.ts";
 import { gamesHowell } from "./games-howell.ts";
 import { influence } from "./influence.ts";
 import { kappa } from "./kappa.ts";
@@ -48,4 +52,8 @@ export const questionMethods: readonly Method[] = [
   blandAltman,
   kappa,
   proportionInterval,
+  anovaNist,
+  descriptive,
+  descriptiveNist,
+  distribution,
 ];
