@@ -10,7 +10,7 @@ export { agreementLimits } from "./methods/agreement-limits.ts";
 export type { ClusterErrors } from "./methods/cluster-errors.ts";
 export { clusterErrors } from "./methods/cluster-errors.ts";
 export { completeInputs } from "./methods/complete-inputs.ts";
-export { groupColumns, indicatorColumns } from "./methods/group-columns.ts";
+export { groupColumns, groupsInOrder, indicatorColumns } from "./methods/group-columns.ts";
 export type { GroupMoments } from "./methods/group-moments.ts";
 export { groupMoments } from "./methods/group-moments.ts";
 export { influenceMeasures } from "./methods/influence-measures.ts";

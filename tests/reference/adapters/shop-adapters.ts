@@ -1,4 +1,5 @@
 // Descriptions of one column, one-way tables, charts of the shop: columns by the names that the options give them, else by their kind.
+import { normalLowerTail, normalQuantile } from "../../../src/core/numerics/index.ts";
 import { columnsOf, type Inputs, modelOf, type StatsCase } from "../stats-case.ts";
 import { namedColumns, plainInputs, type StatsAdapter, type StatsAdapters } from "./stats-adapter.ts";
 
@@ -32,6 +33,48 @@ function grouped(one: StatsCase): Inputs {
 }
 const ofGroups: StatsAdapter = { inputs: grouped };
 
+type Fields = Readonly<Record<string, unknown>>;
+
+/** Pairs in the order and direction that the options name: a pair the other way round has its difference and its interval turned. */
+function pairsAsAsked(result: Fields, one: StatsCase): Fields {
+  const made = Array.isArray(result.pairs) ? result.pairs.map(String) : [];
+  const asked = Array.isArray(one.options.pairs) ? one.options.pairs.map(String) : made;
+  const isTurned = String(one.options.difference ?? "").startsWith("first");
+  const turnedName = (name: string) => name.split(" | ").reverse().join(" | ");
+  const places = asked.map((name) => ({
+    at: made.indexOf(name) >= 0 ? made.indexOf(name) : made.indexOf(turnedName(name)),
+    sign: made.indexOf(name) >= 0 === isTurned ? -1 : 1,
+  }));
+  if (places.some(({ at }) => at < 0)) return result;
+  const opposite: Readonly<Record<string, string>> = { low: "high", high: "low" };
+  return Object.fromEntries(
+    Object.entries(result).map(([field, list]) => {
+      if (field === "pairs") return [field, asked];
+      if (!Array.isArray(list)) return [field, list];
+      const [, stem, end] = /^(.*_)(low|high)$/.exec(field) ?? [];
+      const other = end === undefined ? list : result[`${stem}${opposite[end]}`];
+      const signed = field === "difference" || end !== undefined;
+      return [
+        field,
+        places.map(({ at, sign }) =>
+          sign < 0 && signed ? -Number((Array.isArray(other) ? other : list)[at]) : list[at],
+        ),
+      ];
+    }),
+  );
+}
+
+/** "normal 1.959964" is the quantile of a level in whole ten-thousandths; a plain number is itself. */
+function multiplierOf(given: unknown): number | undefined {
+  if (typeof given === "number") return given;
+  const [, normal, digits] = /^(normal)?\s*([\d.]+)$/.exec(String(given ?? "").trim()) ?? [];
+  if (digits === undefined) return undefined;
+  const z = Number(digits);
+  if (normal === undefined) return z;
+  const level = Math.round(1e4 * (1 - 2 * normalLowerTail(-z))) / 1e4;
+  return normalQuantile((1 + level) / 2);
+}
+
 export const shopAdapters: StatsAdapters = {
   descriptive: ofOneColumn,
   "descriptive-nist": ofOneColumn,
@@ -40,6 +83,31 @@ export const shopAdapters: StatsAdapters = {
   ewma: ofOneColumn,
   "anova-nist": ofGroups,
   "anova-welch": ofGroups,
-  "games-howell": ofGroups,
+  "games-howell": { inputs: grouped, fields: pairsAsAsked },
   "kruskal-wallis": ofGroups,
+  "bland-altman": {
+    inputs: (one) => {
+      const { a, b } = columnsOf(one);
+      const isTurned = String(one.options.difference ?? "").replace(/\s/g, "") === "b-a";
+      const columns = isTurned ? { a: b, b: a } : {};
+      return { ...plainInputs(one), ...columns, multiplier: multiplierOf(one.options.multiplier) };
+    },
+  },
+  "gauge-rr": {
+    inputs: (one) => {
+      const said = String(one.options.pool_interaction_when ?? "");
+      const above = /p\s*>=?\s*([\d.]+)/.exec(said)?.[1];
+      return {
+        ...plainInputs(one),
+        pool_above: above !== undefined ? Number(above) : /never/.test(said) ? 1 : undefined,
+      };
+    },
+  },
+  "en-zeta": {
+    inputs: (one) => {
+      const said = String(one.options.U_means ?? "");
+      const k = /k\s*=\s*([\d.]+)/.exec(said)?.[1];
+      return { ...plainInputs(one), k: k !== undefined ? Number(k) : /standard/.test(said) ? 1 : undefined };
+    },
+  },
 };

@@ -1,7 +1,8 @@
 import type { Method } from "../../base/index.ts";
-import { succeeded } from "../../base/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
 import { agreementLimits } from "./agreement-limits.ts";
 import { completeInputs } from "./complete-inputs.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3 };
@@ -17,13 +18,20 @@ export const blandAltman: Method = {
   inputs: {
     a: { kind: "quantities", meaning: "first reading of each piece" },
     b: { kind: "quantities", meaning: "second reading of each piece" },
+    level: levelInput,
+    multiplier: {
+      kind: "number",
+      optional: true,
+      above: 0,
+      meaning: "standard deviations to a limit; 1.96 (95 % of a normal law) unless given",
+    },
   },
   fields: {
     bias: { meaning: "mean of a - b" },
     sd: { meaning: "standard deviation of the differences" },
     limit_low: { meaning: "lower limit of agreement" },
     limit_high: { meaning: "upper" },
-    bias_ci_low: { meaning: "95 % interval of the bias, lower" },
+    bias_ci_low: { meaning: "interval of the bias at the level, lower" },
     bias_ci_high: { meaning: "upper" },
     limit_se: { meaning: "standard error of a limit" },
     limit_low_ci_low: { meaning: "interval of the lower limit, lower" },
@@ -39,7 +47,14 @@ export const blandAltman: Method = {
   run: (inputs) => {
     const complete = completeInputs(inputs, ["a", "b"], [], needs);
     if (!complete.ok) return complete;
-    const limits = agreementLimits(complete.value.arrays.a as Float64Array, complete.value.arrays.b as Float64Array);
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
+    const { multiplier } = inputs;
+    const limits = agreementLimits(complete.value.arrays.a as Float64Array, complete.value.arrays.b as Float64Array, {
+      level: level.value,
+      ...(typeof multiplier === "number" ? { multiplier } : {}),
+    });
+    if (!Number.isFinite(limits.sd)) return declined("too-large", { name: "a", most: "1e150" });
     const { bias, sd, low, high, biasHalf, limitHalf, limitError, trend } = limits;
     return succeeded({
       bias,

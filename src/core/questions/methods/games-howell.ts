@@ -2,8 +2,9 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { studentizedRangeQuantile, studentizedRangeUpperTail } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
-import { groupColumns } from "./group-columns.ts";
+import { groupColumns, orderInput } from "./group-columns.ts";
 import { groupMoments } from "./group-moments.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { pairwiseDifferences } from "./pairwise-differences.ts";
 import { sources } from "./sources.ts";
 import { oneWayAnova } from "./welch-anova.ts";
@@ -19,6 +20,8 @@ export const gamesHowell: Method = {
   inputs: {
     value: { kind: "quantities", meaning: "measured quantity" },
     group: { kind: "labels", meaning: "group of each record" },
+    level: levelInput,
+    group_order: { kind: "labels", optional: true, meaning: "order of the groups; by name unless given" },
   },
   fields: {
     pairs: { meaning: "the pairs, first | second" },
@@ -26,7 +29,7 @@ export const gamesHowell: Method = {
     gh_se: { meaning: "standard error of the difference" },
     gh_df: { meaning: "Welch's degrees of freedom" },
     gh_p: { meaning: "p adjusted for all pairs" },
-    gh_low: { meaning: "95 % intervals for all pairs at once, lower" },
+    gh_low: { meaning: "intervals for all pairs at once at the level, lower" },
     gh_high: { meaning: "upper" },
     tukey_p: { meaning: "p with a common spread" },
     tukey_low: { meaning: "its intervals, lower" },
@@ -36,13 +39,21 @@ export const gamesHowell: Method = {
   run: (inputs) => {
     const complete = completeInputs(inputs, ["value"], ["group"], needs);
     if (!complete.ok) return complete;
-    const { names, codes } = groupColumns(complete.value.labels.group ?? []);
-    const groups = groupMoments(complete.value.arrays.value as Float64Array, codes, names.length);
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
+    const y = complete.value.arrays.value as Float64Array;
+    const { names, codes } = groupColumns(complete.value.labels.group ?? [], orderInput(inputs.group_order));
+    const first = y[0] as number;
+    const groups = groupMoments(
+      y.map((value) => value - first),
+      codes,
+      names.length,
+    );
     if (groups.counts.some((count) => count < 2)) return declined("too-few-records", { have: 1, need: 2 });
     if (groups.variances.filter((value) => value === 0).length > 1) return declined("no-spread", { column: "value" });
-    const pairs = pairwiseDifferences(groups);
+    const pairs = pairwiseDifferences(groups, level.value);
     const usual = oneWayAnova(groups);
-    const critical = studentizedRangeQuantile(0.95, names.length, usual.df2);
+    const critical = studentizedRangeQuantile(level.value, names.length, usual.df2);
     const tukey = pairs.map(({ first, second, difference }) => {
       const se = Math.sqrt(
         ((usual.within / usual.df2) * (1 / (groups.counts[first] as number) + 1 / (groups.counts[second] as number))) /

@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
-import { succeeded } from "../../base/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
 import { chiSquareUpperTail, fUpperTail, mean, median } from "../../numerics/index.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
-import { groupColumns } from "./group-columns.ts";
+import { groupColumns, orderInput } from "./group-columns.ts";
 import type { GroupMoments } from "./group-moments.ts";
 import { groupMoments } from "./group-moments.ts";
 import { sources } from "./sources.ts";
@@ -56,6 +56,7 @@ export const oneWayWelch: Method = {
   inputs: {
     value: { kind: "quantities", meaning: "measured quantity" },
     group: { kind: "labels", meaning: "group of each record" },
+    group_order: { kind: "labels", optional: true, meaning: "order of the groups; by name unless given" },
   },
   fields: {
     group_order: { meaning: "names of the groups" },
@@ -82,15 +83,24 @@ export const oneWayWelch: Method = {
     brown_forsythe_spread_p: { meaning: "its p" },
     bartlett_K2: { meaning: "equal spread, Bartlett" },
     bartlett_p: { meaning: "its p" },
+    groups_with_one: { meaning: "groups with one record only, for which Welch's F is withheld" },
+    groups_without_spread: { meaning: "groups whose records are all the same, for which it is withheld too" },
   },
   source: sources.welchAnova,
   run: (inputs) => {
     const complete = completeInputs(inputs, ["value"], ["group"], needs);
     if (!complete.ok) return complete;
     const y = complete.value.arrays.value as Float64Array;
-    const { names, codes } = groupColumns(complete.value.labels.group ?? []);
-    const groups = groupMoments(y, codes, names.length);
+    const { names, codes } = groupColumns(complete.value.labels.group ?? [], orderInput(inputs.group_order));
+    if (y.length <= names.length) return declined("too-few-records", { have: y.length, need: names.length + 1 });
+    const first = y[0] as number;
+    const groups = groupMoments(
+      y.map((value) => value - first),
+      codes,
+      names.length,
+    );
     const usual = oneWayAnova(groups);
+    if (!(usual.between + usual.within > 0)) return declined("no-spread", { column: "value" });
     const [welch, bf, levene, bfSpread, k2] = [
       welchAnova(groups),
       brownForsytheMeans(groups, usual.between),
@@ -103,7 +113,7 @@ export const oneWayWelch: Method = {
     return succeeded({
       group_order: names,
       group_n: groups.counts,
-      group_mean: groups.means,
+      group_mean: groups.means.map((value) => first + value),
       group_sd: plain(groups.variances.map(Math.sqrt)),
       F: known(usual.F),
       df_between: usual.df1,
@@ -125,6 +135,8 @@ export const oneWayWelch: Method = {
       brown_forsythe_spread_p: known(bfSpread.p),
       bartlett_K2: known(k2.K2),
       bartlett_p: known(k2.p),
+      groups_with_one: names.filter((_, g) => groups.counts[g] === 1),
+      groups_without_spread: names.filter((_, g) => groups.variances[g] === 0),
     });
   },
 };

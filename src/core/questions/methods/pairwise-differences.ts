@@ -14,13 +14,13 @@ export type PairDifference = {
 };
 
 /** All pairs by Games and Howell: Welch's standard error and degrees of freedom, the studentized range for the number of groups. */
-export function pairwiseDifferences(groups: GroupMoments): readonly PairDifference[] {
+export function pairwiseDifferences(groups: GroupMoments, level = 0.95): readonly PairDifference[] {
   const k = groups.counts.length;
   const pairs: PairDifference[] = [];
   for (let first = 0; first < k; first++)
     for (let second = first + 1; second < k; second++) {
       const { difference, standardError, degreesOfFreedom } = welchDifference(groups, second, first);
-      const half = (studentizedRangeQuantile(0.95, k, degreesOfFreedom) * standardError) / Math.SQRT2;
+      const half = (studentizedRangeQuantile(level, k, degreesOfFreedom) * standardError) / Math.SQRT2;
       pairs.push({
         first,
         second,

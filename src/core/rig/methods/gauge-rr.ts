@@ -35,6 +35,7 @@ function crossed(
 const squaresAbout = (values: readonly number[], middle: number) =>
   compensatedSum(values.map((value) => (value - middle) ** 2));
 const POOL_ABOVE = 0.25;
+const known = (value: number): number | null => (Number.isFinite(value) ? value : null);
 
 function variances(table: Table) {
   const [p, o, r] = [table.parts.length, table.operators.length, table.repeats];
@@ -84,6 +85,13 @@ export const gaugeRr: Method = {
     operator: { kind: "labels", meaning: "who measured" },
     value: { kind: "quantities", meaning: "what was read" },
     tolerance_width: { kind: "number", optional: true, meaning: "width of what is allowed, in the unit of value" },
+    pool_above: {
+      kind: "number",
+      optional: true,
+      atLeast: 0,
+      atMost: 1,
+      meaning: "p above which the interaction is pooled into the repeats, 0.25; 1: never",
+    },
   },
   fields: {
     df: { meaning: "degrees of freedom of part, operator, part by operator, repeats" },
@@ -127,10 +135,10 @@ export const gaugeRr: Method = {
     if (table.operators.length < 2)
       return declined("one-group", { column: "operator", group: table.operators[0] ?? "" });
     const { ss, df, ms } = variances(table);
-    if (!(ms[3] > 0) || !(ms[2] > 0)) return declined("no-spread", { column: "value" });
+    if (!(ms[3] > 0)) return declined("no-spread", { column: "value" });
     const f = ms[2] / ms[3];
     const p = fUpperTail(f, df[2], df[3]);
-    const pooled = p > POOL_ABOVE;
+    const pooled = p > (typeof inputs.pool_above === "number" ? inputs.pool_above : POOL_ABOVE);
     const error = pooled ? (ss[2] + ss[3]) / (df[2] + df[3]) : ms[3];
     const parts = components(ms, table, pooled ? error : null);
     const apart = components(ms, table, null);
@@ -146,8 +154,8 @@ export const gaugeRr: Method = {
       ms,
       F_interaction: f,
       p_interaction: p,
-      F_part_over_interaction: ms[0] / ms[2],
-      F_operator_over_interaction: ms[1] / ms[2],
+      F_part_over_interaction: known(ms[0] / ms[2]),
+      F_operator_over_interaction: known(ms[1] / ms[2]),
       pooled,
       ms_repeatability: error,
       sd_repeatability: Math.sqrt(parts.repeatability),

@@ -2,6 +2,7 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { compensatedSum, mean, standardDeviation } from "../../numerics/index.ts";
+import { groupsInOrder } from "../../questions/index.ts";
 import { inputLabels, inputNumbers } from "./input-numbers.ts";
 
 /**
@@ -30,7 +31,7 @@ export const iso5725: Method = {
     lab_means: { meaning: "mean of each lab, in order of name" },
     cochran_C: { meaning: "largest variance of a lab over the sum of them" },
     h: { meaning: "Mandel's h of each lab" },
-    k: { meaning: "Mandel's k of each lab" },
+    k: { meaning: "Mandel's k of each lab; null for a lab with one value" },
   },
   source: { citation: "ISO 5725-2:1994, 7.3 and 7.4", basis: "standard" },
   run: (inputs) => {
@@ -41,7 +42,7 @@ export const iso5725: Method = {
       if (label === null || value === undefined || !Number.isFinite(value)) continue;
       byLab.set(label, [...(byLab.get(label) ?? []), value]);
     }
-    const labs = [...byLab].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, own]) => own);
+    const labs = groupsInOrder([...byLab.keys()]).map((name) => byLab.get(name) ?? []);
     const count = labs.reduce((sum, own) => sum + own.length, 0);
     if (labs.length < 2) return declined("one-group", { column: "lab", group: [...byLab.keys()][0] ?? "" });
     if (count <= labs.length) return declined("too-few-records", { have: count, need: labs.length + 1 });
@@ -55,8 +56,9 @@ export const iso5725: Method = {
     const factor = typeof inputs.limit_factor === "number" ? inputs.limit_factor : 2.8;
     const means = labs.map((own) => mean(own));
     const spread = standardDeviation(means);
-    const variances = labs.map((own) => (own.length > 1 ? standardDeviation(own) ** 2 : 0));
-    const middling = Math.sqrt(mean(variances));
+    const variances = labs.map((own) => (own.length > 1 ? standardDeviation(own) ** 2 : null));
+    const told = variances.filter((variance) => variance !== null);
+    const middling = Math.sqrt(mean(told));
     return succeeded({
       mean: middle,
       s_r: Math.sqrt(within),
@@ -66,9 +68,9 @@ export const iso5725: Method = {
       R: factor * Math.sqrt(within + lab),
       n_bar: nBar,
       lab_means: means,
-      cochran_C: Math.max(...variances) / compensatedSum(variances),
+      cochran_C: Math.max(...told) / compensatedSum(told),
       h: spread > 0 ? means.map((value) => (value - mean(means)) / spread) : null,
-      k: variances.map((variance) => Math.sqrt(variance) / middling),
+      k: variances.map((variance) => (variance === null ? null : Math.sqrt(variance) / middling)),
     });
   },
 };

@@ -17,7 +17,7 @@ export const rigBias: Method = {
   inputs: {
     reading: { kind: "quantities", meaning: "what the rig read" },
     reference: { kind: "quantities", meaning: "the true value: one, or one for each reading" },
-    level: { kind: "number", optional: true, meaning: "level of the interval, 0.95" },
+    level: { kind: "number", optional: true, above: 0, below: 1, meaning: "level of the interval, 0.95" },
   },
   fields: {
     bias: { meaning: "mean of reading minus reference" },
@@ -32,6 +32,10 @@ export const rigBias: Method = {
   source: { citation: "ISO 5725-6:1994, 7.2; Student's one-sample interval", basis: "standard" },
   run: (inputs) => {
     const [readings, references] = [inputNumbers(inputs.reading), inputNumbers(inputs.reference)];
+    if (references.length !== 1 && references.length !== readings.length)
+      return declined("out-of-domain", { name: "reference", needed: "one value, or a list as long as the readings" });
+    if ([...readings, ...references].some((value) => Math.abs(value) === Number.POSITIVE_INFINITY))
+      return declined("not-finite", { name: "reading" });
     const single = references.length === 1 ? (references[0] as number) : null;
     const errors = readings.map((value, i) => value - (single ?? references[i] ?? Number.NaN)).filter(Number.isFinite);
     if (errors.length < 2) return declined("too-few-records", { have: errors.length, need: 2 });

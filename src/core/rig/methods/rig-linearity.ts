@@ -44,7 +44,7 @@ export const rigLinearity: Method = {
   inputs: {
     reading: { kind: "quantities", meaning: "what the rig read" },
     reference: { kind: "quantities", meaning: "the true value of each reading" },
-    level: { kind: "number", optional: true, meaning: "level of the intervals, 0.95" },
+    level: { kind: "number", optional: true, above: 0, below: 1, meaning: "level of the intervals, 0.95" },
   },
   fields: {
     mean_bias: { meaning: "mean error at each reference, in rising order" },
