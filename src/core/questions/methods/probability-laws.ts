@@ -30,7 +30,8 @@ import {
   tUpperTail,
 } from "../../numerics/index.ts";
 import type { Law } from "./law.ts";
-import { noncentralTLaw, studentizedRangeLaw } from "./noncentral-laws.ts";
+import { noncentralTLaw } from "./noncentral-t-law.ts";
+import { studentizedRangeLaw } from "./studentized-range-law.ts";
 
 /** A law by its parameters; null where they are none of its own. */
 export type LawOf = { readonly parameters: string; readonly law: (a: number, b: number) => Law | null };

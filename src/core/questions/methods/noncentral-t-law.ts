@@ -1,13 +1,9 @@
-// Noncentral t and the studentized range, whose tails are sums over the law of the standard deviation.
 import {
   noncentralTLowerTail,
   noncentralTQuantileOf,
   noncentralTUpperTail,
   normalDensity,
   scaledChiNodes,
-  studentizedRangeLowerTail,
-  studentizedRangeUpperQuantile,
-  studentizedRangeUpperTail,
 } from "../../numerics/index.ts";
 import type { Law } from "./law.ts";
 
@@ -22,20 +18,11 @@ function noncentralTDensity(t: number, df: number, ncp: number): number {
   return sum;
 }
 
+/** The noncentral t law as the table of laws takes it. df > 0, finite; ncp any real. Density relative 1e-9. */
 export const noncentralTLaw = (df: number, ncp: number): Law => ({
   lower: (x) => noncentralTLowerTail(x, df, ncp),
   upper: (x) => noncentralTUpperTail(x, df, ncp),
   density: (x) => noncentralTDensity(x, df, ncp),
   quantile: (p) => noncentralTQuantileOf(p, 1 - p, df, ncp),
   upperQuantile: (p) => noncentralTQuantileOf(1 - p, p, df, ncp),
-});
-
-const rangeUpperQuantile = (p: number, means: number, df: number): number =>
-  p <= 0 ? Number.POSITIVE_INFINITY : p >= 1 ? 0 : studentizedRangeUpperQuantile(p, means, df);
-
-export const studentizedRangeLaw = (means: number, df: number): Law => ({
-  lower: (x) => studentizedRangeLowerTail(x, means, df),
-  upper: (x) => studentizedRangeUpperTail(x, means, df),
-  quantile: (p) => rangeUpperQuantile(1 - p, means, df),
-  upperQuantile: (p) => rangeUpperQuantile(p, means, df),
 });
