@@ -2,8 +2,9 @@ import { declined, type Method, type Outcome, succeeded } from "../../base/index
 import type { Law } from "./law.ts";
 import { probabilityLaws } from "./probability-laws.ts";
 
-/** A logarithm of a tail: by the tail where it is small, by the other where it is not. */
-const logarithm = (tail: number, other: number): number => (tail < 0.5 ? Math.log(tail) : Math.log1p(-other));
+/** A logarithm of a tail: by the tail where it is small, by the other where it is not. NaN where the tail is below every double. */
+const logarithm = (tail: number, other: number): number =>
+  tail === 0 ? Number.NaN : tail < 0.5 ? Math.log(tail) : Math.log1p(-other);
 const isShare = (p: number): boolean => p >= 0 && p <= 1;
 
 /** What is asked of a law at x, by name; NaN where x is not what the function takes. */
