@@ -10,7 +10,7 @@ export function scaledChiNodes(degreesOfFreedom: number): { readonly s: Float64A
   const df = degreesOfFreedom;
   const width = 1 / Math.sqrt(2 * df);
   const step = Math.min(0.06, width / 4);
-  const low = -Math.max(14 * width, 42 / df);
+  const low = -Math.max(20 * width, 90 / df);
   const high = 9 * width + 1.5 / Math.max(1, df / 4);
   const count = Math.ceil((high - low) / step) + 1;
   const s = new Float64Array(count);

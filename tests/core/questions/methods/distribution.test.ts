@@ -70,6 +70,11 @@ describe("far tails", () => {
     closeTo(value("normal", "sf", value("normal", "isf", 1e-300)), 1e-300, 1e-11);
     closeTo(value("beta", "quantile", 1e-100, 1, 3), 1e-100 / 3, 1e-12);
   });
+  it("the noncentral t keeps its digits in a tail of 1e-13 (mpmath 1.3, 25 digits, by its defining integral)", () => {
+    closeTo(value("noncentral_t", "sf", 30, 20, 3), 1.813648333559135e-13, 1e-9);
+    closeTo(value("noncentral_t", "sf", 12, 5, 2), 0.001449687177823024, 1e-10);
+    closeTo(value("noncentral_t", "cdf", -5, 5, 2), 7.030610506244314e-6, 1e-10);
+  });
   it("an infinite value is said by name, and a share outside 0 to 1 is declined", () => {
     const made = distribution.run({ distribution: "normal", function: ["quantile"], x: [1] });
     expect(made.ok && made.value.value).toEqual(["Infinity"]);
