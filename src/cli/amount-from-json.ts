@@ -12,6 +12,7 @@ import {
   unitFromCode,
   unitFromText,
 } from "../core/units/index.ts";
+import { kindInWords } from "./kind-in-words.ts";
 
 /** What an amount must be: its unit in coherent SI, null where any will do; whether a temperature is a difference of two. */
 export type WantedAmount = { readonly unit: Unit | null; readonly difference: boolean };
@@ -23,7 +24,6 @@ const LARGEST = 1e75;
 const KEYS = ["value", "unit", "uncertainty"];
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
-const shown = (value: unknown): string => String(JSON.stringify(value)).slice(0, 40);
 
 /** Percent of moisture is of oven-dry mass wherever moisture is asked for. */
 const meant = (unit: Unit, wanted: Unit | null): Unit =>
@@ -82,7 +82,7 @@ export function amountFromJson(
     return si.ok && !wanted.unit ? succeeded({ value, dimension: null }) : si;
   }
   if (typeof value === "string") return amountOfText(name, value, beside, wanted);
-  if (!isRecord(value)) return declined("wrong-kind", { column: name, found: shown(value), needed: "a number" });
+  if (!isRecord(value)) return declined("wrong-kind", { column: name, found: kindInWords(value), needed: "a number" });
   const odd = Object.keys(value).find((key) => !KEYS.includes(key));
   if (odd !== undefined)
     return declined("input-unknown", {
@@ -95,7 +95,11 @@ export function amountFromJson(
   const inner = value["value"];
   if (typeof inner === "string") return amountOfText(name, inner, unit.value ?? beside, wanted);
   if (typeof inner !== "number")
-    return declined("wrong-kind", { column: name, found: shown(inner), needed: "a number or its text" });
+    return declined("wrong-kind", {
+      column: `the value of ${name}`,
+      found: kindInWords(inner),
+      needed: "a number or its text",
+    });
   const given = unit.value ?? beside;
   if (given) return inSi(name, inner, given, wanted);
   return wanted.unit && !isDimensionless(wanted.unit.dimension)

@@ -9,6 +9,7 @@ import {
 } from "../core/base/index.ts";
 import { dimensionInWords, sameDimension, type Unit, unitFromCode, unitFromText } from "../core/units/index.ts";
 import { type Amount, amountFromJson, type WantedAmount } from "./amount-from-json.ts";
+import { kindInWords } from "./kind-in-words.ts";
 
 type Reader = (name: string, value: unknown, spec: InputSpec) => Outcome<unknown>;
 
@@ -19,12 +20,6 @@ const LONGEST_TEXT = 20_000;
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** What a JSON value is, for a sentence. */
-function kindInWords(value: unknown): string {
-  if (Array.isArray(value)) return "a list";
-  if (value === null) return "empty";
-  return { string: "a text", number: "a number", boolean: "yes or no" }[String(typeof value)] ?? "a record";
-}
 const wrongKind = (name: string, value: unknown, needed: string) =>
   declined("wrong-kind", { column: name, found: kindInWords(value), needed });
 
