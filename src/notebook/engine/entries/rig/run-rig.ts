@@ -38,7 +38,7 @@ export function runRig(spec: RigSpec, inputs: Inputs): Computed<RigState> {
     const facts = wrong && !wrong.ok ? wrong.refusal.facts : { found: "this", needed: "a quantity" };
     return failed({
       code: "wrong-kind",
-      facts: { found: "found" in facts ? facts.found : "", needed: "a quantity" },
+      facts: { found: "found" in facts ? String(facts.found) : "", needed: "a quantity" },
       span: spec.reading,
     });
   }
