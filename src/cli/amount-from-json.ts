@@ -44,10 +44,13 @@ function inSi(name: string, value: number, written: Unit, { unit: wanted, differ
   return succeeded({ value: si, dimension: unit.dimension });
 }
 
-function unitOf(name: string, written: unknown): Outcome<Unit | null> {
+/** The unit that stands beside a number: null where none does, "1" for a plain number. */
+export function unitBeside(name: string, written: unknown): Outcome<Unit | null> {
   if (written === undefined || written === null) return succeeded(null);
-  const unit = written === "1" ? unitFromCode("1") : typeof written === "string" ? unitFromText(written) : null;
-  return unit ? succeeded(unit) : declined("unit-unknown", { name, unit: String(written).slice(0, 40) });
+  if (typeof written !== "string")
+    return declined("wrong-kind", { column: `the unit of ${name}`, found: kindInWords(written), needed: "a text" });
+  const unit = written === "1" ? unitFromCode("1") : unitFromText(written);
+  return unit ? succeeded(unit) : declined("unit-unknown", { name, unit: written.slice(0, 40) });
 }
 
 const unitLess = (name: string, text: string, wanted: Unit) =>
@@ -90,7 +93,7 @@ export function amountFromJson(
       nearest: nearestName(odd, KEYS) ?? "",
       known: "value and unit",
     });
-  const unit = unitOf(name, value["unit"]);
+  const unit = unitBeside(name, value["unit"]);
   if (!unit.ok) return unit;
   const inner = value["value"];
   if (typeof inner === "string") return amountOfText(name, inner, unit.value ?? beside, wanted);

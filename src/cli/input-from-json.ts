@@ -7,8 +7,8 @@ import {
   type Outcome,
   succeeded,
 } from "../core/base/index.ts";
-import { dimensionInWords, sameDimension, type Unit, unitFromCode, unitFromText } from "../core/units/index.ts";
-import { type Amount, amountFromJson, type WantedAmount } from "./amount-from-json.ts";
+import { dimensionInWords, sameDimension, unitFromCode } from "../core/units/index.ts";
+import { type Amount, amountFromJson, unitBeside, type WantedAmount } from "./amount-from-json.ts";
 import { kindInWords } from "./kind-in-words.ts";
 
 type Reader = (name: string, value: unknown, spec: InputSpec) => Outcome<unknown>;
@@ -45,11 +45,8 @@ const amounts: Reader = (name, given, spec) => {
   const list: unknown = whole ? whole.value : given;
   if (!Array.isArray(list)) return amount(name, given, spec);
   const items: readonly unknown[] = list;
-  let beside: Unit | null = null;
-  if (whole && whole.unit !== undefined && whole.unit !== null) {
-    beside = whole.unit === "1" ? unitFromCode("1") : unitFromText(String(whole.unit));
-    if (!beside) return declined("unit-unknown", { name, unit: String(whole.unit).slice(0, 40) });
-  }
+  const beside = unitBeside(name, whole?.["unit"]);
+  if (!beside.ok) return beside;
   const wanted = wantedOf(spec);
   const values: number[] = [];
   let first: Amount | undefined;
@@ -60,7 +57,7 @@ const amounts: Reader = (name, given, spec) => {
     }
     const place = `${name}, item ${at + 1}`;
     if (Array.isArray(item) || typeof item === "boolean") return wrongKind(place, item, "a number");
-    const read = amountFromJson(place, item, wanted, beside);
+    const read = amountFromJson(place, item, wanted, beside.value);
     if (!read.ok) return read;
     first ??= read.value;
     const [one, other] = [first.dimension ?? {}, read.value.dimension ?? {}];

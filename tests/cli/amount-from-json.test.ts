@@ -153,7 +153,7 @@ describe("what is declined", () => {
   it.each([
     [{ value: 1, unit: "furlong" }, "unit-unknown"],
     [{ value: 1, unit: "" }, "unit-unknown"],
-    [{ value: 1, unit: 7 }, "unit-unknown"],
+    [{ value: 1, unit: 7 }, "wrong-kind"],
     [{ value: 1, unit: "g" }, "wrong-dimension"],
     [{ value: 1, unit: "1" }, "wrong-dimension"],
     [{ value: "12 oz/in" }, "wrong-dimension"],

@@ -9,9 +9,12 @@ export const levelInput: InputSpec = {
   meaning: "level of the intervals, above 0 and below 1; 0.95 unless given",
 };
 
-/** The level of a run, 0.95 where none is given. Refuses what is not strictly between 0 and 1. */
+/** No interval of a smaller level says anything, and quantiles that close to the middle are not computed. */
+const SMALLEST = 1e-6;
+
+/** The level of a run, 0.95 where none is given. Refuses what is not between a millionth and 1. */
 export function levelFrom({ level = 0.95 }: MethodInputs): Outcome<number> {
-  return typeof level === "number" && level > 0 && level < 1
+  return typeof level === "number" && level >= SMALLEST && level < 1
     ? succeeded(level)
-    : declined("out-of-domain", { name: "level", needed: "a number between 0 and 1" });
+    : declined("out-of-domain", { name: "level", needed: "a number between 0.000001 and 1" });
 }
