@@ -3,6 +3,7 @@ export { answerAgreement } from "./agreement/answer-agreement.ts";
 export { columnInWords } from "./column-in-words.ts";
 export { answerComparison } from "./comparison/answer-comparison.ts";
 export type { ComparisonInput } from "./comparison/comparison-input.ts";
+export { errorMethods } from "./errors/error-methods.ts";
 export type { FindingParts } from "./finding.ts";
 export { finding } from "./finding.ts";
 export { firstLacking } from "./first-lacking.ts";

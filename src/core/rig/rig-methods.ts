@@ -2,6 +2,7 @@
 import type { Method } from "../base/index.ts";
 import { controlConstants } from "./methods/control-constants.ts";
 import { cusum } from "./methods/cusum.ts";
+import { duplicatesRepeatability } from "./methods/duplicates-repeatability.ts";
 import { enZeta } from "./methods/en-zeta.ts";
 import { ewma } from "./methods/ewma.ts";
 import { gaugeRr } from "./methods/gauge-rr.ts";
@@ -20,4 +21,5 @@ export const rigMethods: readonly Method[] = [
   ewma,
   controlConstants,
   enZeta,
+  duplicatesRepeatability,
 ];

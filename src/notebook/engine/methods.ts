@@ -1,7 +1,7 @@
 // The one catalogue of methods: each room brings its list, this joins them.
 import type { Method } from "../../core/base/index.ts";
 import { formulaMethods } from "../../core/formula/index.ts";
-import { namedMethods, questionMethods } from "../../core/questions/index.ts";
+import { errorMethods, namedMethods, questionMethods } from "../../core/questions/index.ts";
 import { recordMethods } from "../../core/records/index.ts";
 import { rigMethods } from "../../core/rig/index.ts";
 import { unitMethods } from "../../core/units/index.ts";
@@ -12,6 +12,7 @@ import type { QuestionSyntax } from "../language/index.ts";
 /** All methods in the order in which they are shown: questions, verdicts, rig checks, units and written measurements, quantities of wood. */
 export const methods: readonly Method[] = [
   ...questionMethods,
+  ...errorMethods,
   ...verdictMethods,
   ...rigMethods,
   ...unitMethods,

@@ -1,0 +1,17 @@
+// Tests of rules and of agreement where measurements have errors, as the catalogue takes them.
+import type { Method } from "../../base/index.ts";
+import { correlationEvidence } from "./correlation-evidence.ts";
+import { resultsAgree, weightedMean } from "./results-agree.ts";
+import { ruleInLogs } from "./rule-in-logs.ts";
+import { radiationAgainstDensity, sharedMeasurementMethod } from "./shared-measurement-methods.ts";
+import { simpleLine } from "./simple-line.ts";
+
+export const errorMethods: readonly Method[] = [
+  simpleLine,
+  ruleInLogs,
+  sharedMeasurementMethod,
+  radiationAgainstDensity,
+  resultsAgree,
+  weightedMean,
+  correlationEvidence,
+];

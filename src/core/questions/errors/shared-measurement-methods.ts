@@ -1,0 +1,178 @@
+// What shared measurements do to rules, as the catalogue takes it.
+import {
+  type Caution,
+  declined,
+  type InputSpec,
+  type Method,
+  type MethodInputs,
+  type Outcome,
+  succeeded,
+} from "../../base/index.ts";
+import { generatorFromSeed } from "../../numerics/index.ts";
+import { type SharedMeasurement, sharedMeasurementNull } from "./shared-measurement-null.ts";
+import { simulatedSharedNull } from "./simulated-shared-null.ts";
+
+const source = {
+  citation:
+    "K. Pearson (1897), Proceedings of the Royal Society 60, 489-498, for the correlation of indices; derived for powers",
+  basis: "derived",
+} as const;
+const WORLDS = 4000;
+
+const spreadInput = (meaning: string): InputSpec => ({ kind: "quantity", dimension: "1", meaning });
+const fields = {
+  correlation: { meaning: "correlation of the logarithms that arithmetic alone gives", dimension: "1" },
+  slopeYOnX: { meaning: "slope of ln y on ln x that arithmetic alone gives", dimension: "1" },
+  slopeXOnY: { meaning: "slope of ln x on ln y", dimension: "1" },
+};
+
+/** `E computed from h`: what a column was computed from, in the words of its maker. */
+const ancestorIn = (text: unknown): string | null =>
+  typeof text === "string"
+    ? (/\b(?:computed|calculated|derived|made)\s+(?:from|with|out of)\s+(.+)$/i.exec(text)?.[1]?.trim() ?? null)
+    : null;
+
+/** The columns that share a measurement, by their texts: one names the other, or both the same ancestor. */
+function sharedByName({
+  x,
+  y,
+}: MethodInputs): { readonly y: string; readonly x: string; readonly shared: string } | null {
+  if (typeof x !== "string" || typeof y !== "string") return null;
+  const named = (ancestor: string | null, other: string) =>
+    ancestor?.split(/\s*(?:,|\band\b)\s*/).find((one) => one === other || one === ancestorIn(other)) ?? null;
+  const shared = named(ancestorIn(y), x) ?? named(ancestorIn(x), y);
+  return shared === null ? null : { y, x, shared };
+}
+
+function spreadsFrom(inputs: MethodInputs, names: readonly string[]): Outcome<Readonly<Record<string, number>>> {
+  const made: Record<string, number> = {};
+  for (const name of names) {
+    const value = inputs[name];
+    if (typeof value !== "number" || !Number.isFinite(value))
+      return declined("out-of-domain", { name, needed: "a spread of logarithms, such as 5 %" });
+    if (value < 0) return declined("negative-uncertainty", { name });
+    made[name] = value;
+  }
+  return succeeded(made);
+}
+
+const numberOr = (value: unknown, otherwise: number): number => (typeof value === "number" ? value : otherwise);
+
+/** Interval and p by simulation, where the number of records is given. */
+function simulated(between: SharedMeasurement, inputs: MethodInputs): Outcome<Readonly<Record<string, unknown>>> {
+  if (inputs.n === undefined) return succeeded({});
+  const [n, seed] = [inputs.n, numberOr(inputs.seed, 1)];
+  if (typeof n !== "number" || !Number.isInteger(n) || n < 3 || n > 100_000)
+    return declined("out-of-domain", { name: "n", needed: "a whole number of records, 3 to 100000" });
+  const found = typeof inputs.found === "number" ? inputs.found : null;
+  const worlds = Math.max(200, Math.min(WORLDS, Math.floor(4_000_000 / n)));
+  const generator = generatorFromSeed(seed).split("shared-measurement-null");
+  const { correlationLow, correlationHigh, slopeLow, slopeHigh, p } = simulatedSharedNull(
+    between,
+    n,
+    worlds,
+    found,
+    generator,
+  );
+  return succeeded({ correlationLow, correlationHigh, slopeLow, slopeHigh, p, worlds, seed });
+}
+
+/** Slope and correlation of y on x that come of both having been computed from one measurement. */
+export const sharedMeasurementMethod: Method = {
+  id: "shared-measurement-null",
+  name: "What a shared measurement alone does to a slope",
+  answers: "relation",
+  needs: {},
+  inputs: {
+    xSpread: { ...spreadInput("true spread of ln x, such as 5 %"), optional: true },
+    ySpread: { ...spreadInput("true spread of ln y"), optional: true },
+    error: { ...spreadInput("spread of the error of what both were computed from"), optional: true },
+    xExponent: {
+      kind: "number",
+      optional: true,
+      meaning: "power with which the shared measurement enters x, 1 if not given",
+    },
+    yExponent: {
+      kind: "number",
+      optional: true,
+      meaning: "power with which it enters y, -3 if not given (E from the thickness)",
+    },
+    n: { kind: "number", optional: true, meaning: "records, for what that many would show" },
+    found: { kind: "number", optional: true, meaning: "slope of ln y on ln x that was found, for its p" },
+    seed: { kind: "number", optional: true, meaning: "seed of the simulation, 1" },
+    x: { kind: "text", optional: true, meaning: "name of the one column, instead of spreads" },
+    y: { kind: "text", optional: true, meaning: "name of the other, as in E computed from h" },
+  },
+  fields: {
+    ...fields,
+    correlationLow: { meaning: "95 % of worlds without a law: lowest correlation of that many records" },
+    correlationHigh: { meaning: "highest" },
+    slopeLow: { meaning: "the same of the slope of ln y on ln x, lowest" },
+    slopeHigh: { meaning: "highest" },
+    p: { meaning: "share of worlds without a law with a slope as far out as the one found" },
+    worlds: { meaning: "worlds drawn" },
+    seed: { meaning: "seed of the simulation" },
+    shared: { meaning: "what both columns were computed from" },
+  },
+  source,
+  run: (inputs) => {
+    const byName = sharedByName(inputs);
+    const isNumeric = ["xSpread", "ySpread", "error"].some((name) => inputs[name] !== undefined);
+    if (!isNumeric && typeof inputs.x === "string" && typeof inputs.y === "string")
+      return succeeded({ shared: byName?.shared ?? null });
+    const spreads = spreadsFrom(inputs, ["xSpread", "ySpread", "error"]);
+    if (!spreads.ok) return spreads;
+    const { xSpread = 0, ySpread = 0, error = 0 } = spreads.value;
+    const between: SharedMeasurement = {
+      shared: error,
+      xExponent: numberOr(inputs.xExponent, 1),
+      yExponent: numberOr(inputs.yExponent, -3),
+      xOwn: xSpread,
+      yOwn: ySpread,
+    };
+    const made = sharedMeasurementNull(between);
+    if (!Object.values(made).every(Number.isFinite))
+      return declined("out-of-domain", { name: "spreads", needed: "some spread in x and in y" });
+    const drawn = simulated(between, inputs);
+    return drawn.ok ? succeeded({ ...made, ...drawn.value }) : drawn;
+  },
+  cautions: (inputs, result): readonly Caution[] => {
+    const byName = sharedByName(inputs);
+    const facts = byName ?? { y: "y", x: "x", shared: "the measurement" };
+    return byName || (typeof result.correlation === "number" && result.correlation !== 0)
+      ? [{ code: "computed-from-the-other", facts }]
+      : [];
+  },
+};
+
+/** The radiation ratio sqrt(E / density^3) against density: it falls with the power -3/2 though nature does nothing. */
+export const radiationAgainstDensity: Method = {
+  id: "radiation-density-null",
+  name: "Radiation ratio against density by arithmetic alone",
+  answers: "relation",
+  needs: {},
+  inputs: {
+    modulusSpread: spreadInput("spread of ln E"),
+    densitySpread: spreadInput("spread of ln density"),
+  },
+  fields,
+  source,
+  run: (inputs) => {
+    const spreads = spreadsFrom(inputs, ["modulusSpread", "densitySpread"]);
+    if (!spreads.ok) return spreads;
+    const { modulusSpread = 0, densitySpread = 0 } = spreads.value;
+    const made = sharedMeasurementNull({
+      shared: densitySpread,
+      xExponent: 1,
+      yExponent: -1.5,
+      xOwn: 0,
+      yOwn: modulusSpread / 2,
+    });
+    return Object.values(made).every(Number.isFinite)
+      ? succeeded({ ...made })
+      : declined("out-of-domain", { name: "densitySpread", needed: "a spread above zero" });
+  },
+  cautions: () => [
+    { code: "computed-from-the-other", facts: { y: "The radiation ratio", x: "density", shared: "density" } },
+  ],
+};
