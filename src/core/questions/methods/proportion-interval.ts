@@ -73,8 +73,8 @@ export const proportionInterval = {
   answers: "verdict",
   needs: { rows: 1 },
   inputs: {
-    k: { kind: "quantities", dimension: "1", meaning: "times it held; a number or a list" },
-    n: { kind: "quantities", dimension: "1", meaning: "times it was tried; a number or a list" },
+    k: { kind: "quantities", dimension: "1", atMost: 1e12, meaning: "times it held; a number or a list" },
+    n: { kind: "quantities", dimension: "1", atMost: 1e12, meaning: "times it was tried; a number or a list" },
     level: { kind: "number", optional: true, meaning: "level of the interval, 0.95 unless given" },
   },
   fields: {
