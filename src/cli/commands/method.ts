@@ -1,7 +1,8 @@
-import type { Method } from "../../core/base/index.ts";
+import { type Method, problems } from "../../core/base/index.ts";
 import { methods } from "../../notebook/engine/index.ts";
-import type { Command } from "../command.ts";
+import { type Command, type CommandAnswer, UsageError } from "../command.ts";
 import { methodAnswer } from "../method-answer.ts";
+import { methodInWords, methodsInWords } from "../methods-in-words.ts";
 
 /** A catalogue record without what runs. */
 const listed = ({ id, name, answers, needs, inputs, fields, source }: Method) => ({
@@ -14,22 +15,24 @@ const listed = ({ id, name, answers, needs, inputs, fields, source }: Method) =>
   source,
 });
 
+const listing = (named: string | undefined): CommandAnswer => {
+  if (named === undefined) return { code: 0, json: methods.map(listed), text: methodsInWords(methods) };
+  const found = methods.find(({ id }) => id === named);
+  if (found) return { code: 0, json: listed(found), text: methodInWords(found) };
+  const problem = { code: "unknown-method", sentence: problems["unknown-method"]({ name: named }) };
+  return { code: 1, json: { problems: [problem] }, text: problem.sentence };
+};
+
 /** The catalogue of methods, or a run of them: JSON lines in, JSON lines out. */
 export const method: Command = {
   name: "method",
-  usage: "--list | < LINES",
+  usage: "--list [METHOD] | < LINES",
   sentence: "The catalogue of methods; or JSON lines {id, method, inputs} on stdin.",
   options: { list: { type: "boolean" } },
-  files: [0, 0],
-  run: async ({ values }, surface) => {
-    if (values["list"] === true) {
-      const list = methods.map(listed);
-      return {
-        code: 0,
-        json: list,
-        text: list.map(({ id, name, answers }) => `${id} (${answers}): ${name}`).join("\n"),
-      };
-    }
+  files: [0, 1],
+  run: async ({ values, files }, surface) => {
+    if (values["list"] === true) return listing(files[0]);
+    if (files.length > 0) throw new UsageError("method --list [METHOD] | < LINES");
     const lines: string[] = [];
     let at = 0;
     for await (const line of surface.stdin()) {
