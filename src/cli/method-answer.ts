@@ -1,10 +1,15 @@
-// One line of the `method` command: {id, method, inputs} -> {id, result} or {id, refused}.
+// One line of the `method` command: {id, method, inputs} -> {id, result, uncertainties, cautions} or {id, refused}.
 import { type Caution, type Method, problems, type Refusal, refusals, stated } from "../core/base/index.ts";
 import { inputsFromJson } from "./inputs-from-json.ts";
 import { programProblems } from "./program-problems.ts";
+import { uncertainInputs } from "./uncertain-inputs.ts";
 
 type Refused = { readonly refused: { readonly code: string; readonly sentence: string } };
-type Answered = { readonly result: unknown; readonly cautions?: readonly (Caution & { readonly sentence: string })[] };
+type Answered = {
+  readonly result: unknown;
+  readonly uncertainties?: unknown;
+  readonly cautions?: readonly (Caution & { readonly sentence: string })[];
+};
 export type MethodAnswer = { readonly id: unknown } & (Answered | Refused);
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -24,15 +29,27 @@ const refusedWith = ({ code, facts }: Refusal): Refused => ({
   refused: { code, sentence: (refusals[code] as (facts: unknown) => string)(facts) },
 });
 
-/** Runs a method on inputs as JSON gives them; a fault of ours is a refusal, never a crash. */
-export function methodRun(method: Method, inputs: Readonly<Record<string, unknown>>): Answered | Refused {
+/**
+ * Runs a method on inputs as JSON gives them; a fault of ours is a refusal, never a crash. correlations: between inputs that carry an uncertainty.
+ */
+export function methodRun(
+  method: Method,
+  inputs: Readonly<Record<string, unknown>>,
+  correlations?: unknown,
+): Answered | Refused {
   try {
     const made = inputsFromJson(method.inputs, inputs);
     if (!made.ok) return refusedWith(made.refusal);
     const outcome = method.run(made.value);
     if (!outcome.ok) return refusedWith(outcome.refusal);
     const cautions = method.cautions?.(made.value, outcome.value) ?? [];
-    return { result: plain(outcome.value), ...(cautions.length > 0 ? { cautions: cautions.map(stated) } : {}) };
+    const uncertainties = uncertainInputs(method, inputs, made.value, correlations);
+    if (!uncertainties.ok) return refusedWith(uncertainties.refusal);
+    return {
+      result: plain(outcome.value),
+      ...(uncertainties.value ? { uncertainties: plain(uncertainties.value) } : {}),
+      ...(cautions.length > 0 ? { cautions: cautions.map(stated) } : {}),
+    };
   } catch {
     return { refused: { code: "defect", sentence: problems.defect({ id: method.id }) } };
   }
@@ -46,15 +63,15 @@ export function methodAnswer(line: string, at: number, methods: readonly Method[
   } catch {
     asked = null;
   }
-  if (!isRecord(asked) || typeof asked["method"] !== "string") {
+  if (!isRecord(asked) || typeof asked.method !== "string") {
     return {
-      id: isRecord(asked) ? (asked["id"] ?? null) : null,
+      id: isRecord(asked) ? (asked.id ?? null) : null,
       refused: { code: "not-json", sentence: programProblems["not-json"]({ line: at }) },
     };
   }
-  const id = asked["id"] ?? null;
-  const method = methods.find((each) => each.id === asked["method"]);
+  const id = asked.id ?? null;
+  const method = methods.find((each) => each.id === asked.method);
   if (!method)
-    return { id, refused: { code: "unknown-method", sentence: problems["unknown-method"]({ name: asked["method"] }) } };
-  return { id, ...methodRun(method, isRecord(asked["inputs"]) ? asked["inputs"] : {}) };
+    return { id, refused: { code: "unknown-method", sentence: problems["unknown-method"]({ name: asked.method }) } };
+  return { id, ...methodRun(method, isRecord(asked.inputs) ? asked.inputs : {}, asked.correlations) };
 }

@@ -14,5 +14,6 @@ export * from "./mask-from-expression.ts";
 export * from "./nearest-name.ts";
 export * from "./print-expression.ts";
 export * from "./typed-expression.ts";
+export * from "./uncertainty/propagated-uncertainties.ts";
 export * from "./value-from-expression.ts";
 export * from "./value-type.ts";

@@ -1,30 +1,11 @@
 // What shared measurements do to rules, as the catalogue takes it.
-import {
-  type Caution,
-  declined,
-  type InputSpec,
-  type Method,
-  type MethodInputs,
-  type Outcome,
-  succeeded,
-} from "../../base/index.ts";
+import { type Caution, declined, type Method, type MethodInputs, type Outcome, succeeded } from "../../base/index.ts";
 import { generatorFromSeed } from "../../numerics/index.ts";
 import { type SharedMeasurement, sharedMeasurementNull } from "./shared-measurement-null.ts";
 import { simulatedSharedNull } from "./simulated-shared-null.ts";
+import { nullFields, nullSource, spreadInput, spreadInputs } from "./spread-inputs.ts";
 
-const source = {
-  citation:
-    "K. Pearson (1897), Proceedings of the Royal Society 60, 489-498, for the correlation of indices; derived for powers",
-  basis: "derived",
-} as const;
 const WORLDS = 4000;
-
-const spreadInput = (meaning: string): InputSpec => ({ kind: "quantity", dimension: "1", meaning });
-const fields = {
-  correlation: { meaning: "correlation of the logarithms that arithmetic alone gives", dimension: "1" },
-  slopeYOnX: { meaning: "slope of ln y on ln x that arithmetic alone gives", dimension: "1" },
-  slopeXOnY: { meaning: "slope of ln x on ln y", dimension: "1" },
-};
 
 /** `E computed from h`: what a column was computed from, in the words of its maker. */
 const ancestorIn = (text: unknown): string | null =>
@@ -42,18 +23,6 @@ function sharedByName({
     ancestor?.split(/\s*(?:,|\band\b)\s*/).find((one) => one === other || one === ancestorIn(other)) ?? null;
   const shared = named(ancestorIn(y), x) ?? named(ancestorIn(x), y);
   return shared === null ? null : { y, x, shared };
-}
-
-function spreadsFrom(inputs: MethodInputs, names: readonly string[]): Outcome<Readonly<Record<string, number>>> {
-  const made: Record<string, number> = {};
-  for (const name of names) {
-    const value = inputs[name];
-    if (typeof value !== "number" || !Number.isFinite(value))
-      return declined("out-of-domain", { name, needed: "a spread of logarithms, such as 5 %" });
-    if (value < 0) return declined("negative-uncertainty", { name });
-    made[name] = value;
-  }
-  return succeeded(made);
 }
 
 const numberOr = (value: unknown, otherwise: number): number => (typeof value === "number" ? value : otherwise);
@@ -104,7 +73,7 @@ export const sharedMeasurementMethod: Method = {
     y: { kind: "text", optional: true, meaning: "name of the other, as in E computed from h" },
   },
   fields: {
-    ...fields,
+    ...nullFields,
     correlationLow: { meaning: "95 % of worlds without a law: lowest correlation of that many records" },
     correlationHigh: { meaning: "highest" },
     slopeLow: { meaning: "the same of the slope of ln y on ln x, lowest" },
@@ -114,13 +83,13 @@ export const sharedMeasurementMethod: Method = {
     seed: { meaning: "seed of the simulation" },
     shared: { meaning: "what both columns were computed from" },
   },
-  source,
+  source: nullSource,
   run: (inputs) => {
     const byName = sharedByName(inputs);
     const isNumeric = ["xSpread", "ySpread", "error"].some((name) => inputs[name] !== undefined);
     if (!isNumeric && typeof inputs.x === "string" && typeof inputs.y === "string")
       return succeeded({ shared: byName?.shared ?? null });
-    const spreads = spreadsFrom(inputs, ["xSpread", "ySpread", "error"]);
+    const spreads = spreadInputs(inputs, ["xSpread", "ySpread", "error"]);
     if (!spreads.ok) return spreads;
     const { xSpread = 0, ySpread = 0, error = 0 } = spreads.value;
     const between: SharedMeasurement = {
@@ -143,36 +112,4 @@ export const sharedMeasurementMethod: Method = {
       ? [{ code: "computed-from-the-other", facts }]
       : [];
   },
-};
-
-/** The radiation ratio sqrt(E / density^3) against density: it falls with the power -3/2 though nature does nothing. */
-export const radiationAgainstDensity: Method = {
-  id: "radiation-density-null",
-  name: "Radiation ratio against density by arithmetic alone",
-  answers: "relation",
-  needs: {},
-  inputs: {
-    modulusSpread: spreadInput("spread of ln E"),
-    densitySpread: spreadInput("spread of ln density"),
-  },
-  fields,
-  source,
-  run: (inputs) => {
-    const spreads = spreadsFrom(inputs, ["modulusSpread", "densitySpread"]);
-    if (!spreads.ok) return spreads;
-    const { modulusSpread = 0, densitySpread = 0 } = spreads.value;
-    const made = sharedMeasurementNull({
-      shared: densitySpread,
-      xExponent: 1,
-      yExponent: -1.5,
-      xOwn: 0,
-      yOwn: modulusSpread / 2,
-    });
-    return Object.values(made).every(Number.isFinite)
-      ? succeeded({ ...made })
-      : declined("out-of-domain", { name: "densitySpread", needed: "a spread above zero" });
-  },
-  cautions: () => [
-    { code: "computed-from-the-other", facts: { y: "The radiation ratio", x: "density", shared: "density" } },
-  ],
 };

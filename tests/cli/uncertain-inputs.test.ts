@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { methodAnswer } from "../../src/cli/method-answer.ts";
+import { methods } from "../../src/notebook/engine/index.ts";
+import { closeTo } from "../support/close-to.ts";
+
+type Answer = {
+  readonly result?: Record<string, number>;
+  readonly uncertainties?: Record<string, { standard: number; chosen: string }>;
+  readonly refused?: { readonly code: string; readonly sentence: string };
+};
+const asked = (inputs: unknown, more: object = {}): Answer =>
+  methodAnswer(JSON.stringify({ id: 1, method: "density", inputs, ...more }), 1, methods) as Answer;
+const amount = (value: number, unit: string, uncertainty?: number) => ({
+  value,
+  unit,
+  ...(uncertainty === undefined ? {} : { uncertainty }),
+});
+
+const millimetres = {
+  mass: amount(182.4, "g", 0.1),
+  length: amount(550, "mm", 0.5),
+  width: amount(205, "mm", 0.5),
+  thickness: amount(4.02, "mm", 0.03),
+};
+const inches = {
+  mass: amount(182.4, "g", 0.1),
+  length: amount(550 / 25.4, "in", 0.5 / 25.4),
+  width: amount(205 / 25.4, "in", 0.5 / 25.4),
+  thickness: amount(4.02 / 25.4, "in", 0.03 / 25.4),
+};
+const relative = ({ result, uncertainties }: Answer): number =>
+  (uncertainties?.density?.standard ?? Number.NaN) / (result?.density ?? Number.NaN);
+
+describe("inputs with an uncertainty", () => {
+  it("give the answer one, by the relative errors of a product", () =>
+    closeTo(relative(asked(millimetres)), Math.hypot(0.1 / 182.4, 0.5 / 550, 0.5 / 205, 0.03 / 4.02), 1e-12));
+  it("give the same in inches", () => closeTo(relative(asked(inches)), relative(asked(millimetres)), 1e-12));
+  it("leave an answer without one as it is", () =>
+    expect(asked({ ...millimetres, mass: amount(182.4, "g") }).uncertainties).toBeDefined());
+  it("may be correlated, beside the inputs", () => {
+    const made = asked(millimetres, { correlations: [{ between: ["length", "width"], coefficient: 1 }] });
+    closeTo(relative(made), Math.hypot(0.1 / 182.4, 0.5 / 550 + 0.5 / 205, 0.03 / 4.02), 1e-12);
+  });
+  it("are refused by name where negative, unknown or without an uncertainty", () => {
+    const negative = asked({ ...millimetres, length: amount(550, "mm", -0.5) });
+    expect(negative.refused?.code).toBe("negative-uncertainty");
+    expect(negative.refused?.sentence).toContain("length");
+    expect(asked(millimetres, { correlations: [{ between: ["length", "depth"], coefficient: 1 }] }).refused?.code).toBe(
+      "out-of-domain",
+    );
+    expect(asked(millimetres, { correlations: [{ between: ["length", "width"], coefficient: 2 }] }).refused?.code).toBe(
+      "out-of-domain",
+    );
+  });
+});
