@@ -1,24 +1,35 @@
 import type { Method } from "../../base/index.ts";
 import { analysisOfCovariance } from "./analysis-of-covariance.ts";
 import { anovaNist } from "./anova-nist.ts";
+import { binomialTest } from "./binomial-test.ts";
 import { blandAltman } from "./bland-altman.ts";
 import { clusterRobust } from "./cluster-robust.ts";
+import { concordance } from "./concordance.ts";
 import { deming } from "./deming.ts";
 import { descriptive } from "./descriptive.ts";
 import { descriptiveNist } from "./descriptive-nist.ts";
 import { distribution } from "./distribution.ts";
+import { fisherExact } from "./fisher-exact.ts";
 import { gamesHowell } from "./games-howell.ts";
 import { influence } from "./influence.ts";
 import { kappa } from "./kappa.ts";
 import { kendall } from "./kendall.ts";
+import { krippendorffAlpha } from "./krippendorff-alpha.ts";
 import { kruskalWallis } from "./kruskal-wallis.ts";
+import { mcnemar } from "./mcnemar.ts";
+import { mixedModel } from "./mixed-model.ts";
 import { multipleLeastSquares } from "./multiple-least-squares.ts";
 import { oneWayWelch } from "./one-way-welch.ts";
 import { ordinaryLeastSquares } from "./ordinary-least-squares.ts";
 import { originLeastSquares } from "./origin-least-squares.ts";
+import { pAdjust } from "./p-adjust.ts";
 import { pearson } from "./pearson.ts";
+import { powerCorrelation } from "./power-correlation.ts";
 import { powerLaw } from "./power-law.ts";
 import { powerOfSlope } from "./power-of-slope.ts";
+import { powerProportion } from "./power-proportion.ts";
+import { powerT } from "./power-t.ts";
+import { proportionDifference } from "./proportion-difference.ts";
 import { proportionInterval } from "./proportion-interval.ts";
 import { robustLeastSquares } from "./robust-least-squares.ts";
 import { spearman } from "./spearman.ts";
@@ -35,6 +46,7 @@ export const questionMethods: readonly Method[] = [
   originLeastSquares,
   robustLeastSquares,
   clusterRobust,
+  mixedModel,
   analysisOfCovariance,
   powerLaw,
   influence,
@@ -45,13 +57,23 @@ export const questionMethods: readonly Method[] = [
   spearman,
   kendall,
   powerOfSlope,
+  powerCorrelation,
+  powerT,
+  powerProportion,
   welchT,
   oneWayWelch,
   gamesHowell,
   kruskalWallis,
   blandAltman,
   kappa,
+  krippendorffAlpha,
+  concordance,
   proportionInterval,
+  proportionDifference,
+  binomialTest,
+  pAdjust,
+  fisherExact,
+  mcnemar,
   anovaNist,
   descriptive,
   descriptiveNist,

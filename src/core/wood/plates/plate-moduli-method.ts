@@ -100,7 +100,7 @@ export const plateModuliMethod = woodAnswer({
     chosen: { meaning: "where the Poisson ratio comes from, and which model of the plate was used" },
     mixed: { meaning: "whether the two bending frequencies lie within 25 %, so that their names are not safe" },
     stripRatio: { meaning: "square root of E_L/E_R by strip formulas", dimension: "1" },
-    steps: { meaning: "steps of Newton's method until no modulus moved by more than 1e-9 of itself", dimension: "1" },
+    steps: { meaning: "steps of Newton's method until no modulus moved by more than 1e-10 of itself", dimension: "1" },
     lastStep: { meaning: "the last of them, as a share of the moduli", dimension: "1" },
   },
   source: sources.plateInverse,

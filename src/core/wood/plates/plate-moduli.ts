@@ -26,8 +26,8 @@ export type PlateModuli = {
   readonly lastStep: number;
 };
 
-const STEPS = 40;
-const CLOSE = 1e-9;
+const STEPS = 25;
+const CLOSE = 1e-10;
 /** Hertz for a sentence: three figures are enough there. */
 const inWords = ({ long, cross }: PlateFrequencies) => ({
   along: `${Number(long.toPrecision(4))} Hz along`,
@@ -59,7 +59,7 @@ function slopesWithShear(blank: BlankPlate, throughThickness: ThicknessShear): S
   };
 }
 
-/** Newton's steps from a first guess until no modulus moves by more than 1e-9 of itself. */
+/** Newton's steps from a first guess until no modulus moves by more than 1e-10 of itself. */
 function refined(guess: Plate, slopes: SlopesByModuli, frequencies: PlateFrequencies): Outcome<PlateModuli> {
   const wanted = { long: square(frequencies.long), cross: square(frequencies.cross), twist: square(frequencies.twist) };
   let plate = guess;
@@ -84,7 +84,7 @@ function refined(guess: Plate, slopes: SlopesByModuli, frequencies: PlateFrequen
 
 /**
  * E_L, E_R and G_LR of a free thin plate from three of its frequencies, nu_LR being given: strip formulas, then Newton on the Ritz model with exact derivatives.
- * blank: SI; frequencies: Hz, each with its name. Converged when no modulus moves by more than 1e-9 of itself; 3 to 5 steps are usual, 40 the most.
+ * blank: SI; frequencies: Hz, each with its name. Converged when no modulus moves by more than 1e-10 of itself; 3 to 5 steps are usual, 25 the most.
  * Declines where along comes out below across (axes swapped?), where nu_LR^2 >= E_L/E_R, and where the two bending frequencies are closer together than any
  * plate of this outline has them. throughThickness: shear through the thickness and rotary inertia are then allowed for; they hardly depend on the moduli
  * sought. Source: McIntyre and Woodhouse, Acta Metall. 36 (1988) 1397-1416 (three modes); derivatives by Hellmann and Feynman.

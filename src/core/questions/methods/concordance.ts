@@ -1,0 +1,72 @@
+import type { Method } from "../../base/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
+import { centralMoments, normalQuantile } from "../../numerics/index.ts";
+import { completeInputs } from "./complete-inputs.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
+
+const needs = { rows: 3 };
+
+/** How closely two readings of the same pieces fall on the line y = x: Lin's coefficient, with moments divided by n. */
+export const concordance: Method = {
+  id: "concordance",
+  name: "Lin's concordance",
+  answers: "agreement",
+  needs,
+  inputs: {
+    x: { kind: "quantities", meaning: "readings of the first" },
+    y: { kind: "quantities", meaning: "readings of the second, of the same pieces" },
+    level: levelInput,
+  },
+  fields: {
+    ccc: { meaning: "concordance, 1 for equal readings" },
+    r: { meaning: "correlation: how closely they fall on any line" },
+    bias_correction: { meaning: "concordance over correlation: how far that line is from y = x" },
+    location_shift: { meaning: "mean x less mean y, over the root of the product of their standard deviations" },
+    scale_shift: { meaning: "standard deviation of x over that of y" },
+    se_z: { meaning: "standard error on the inverse hyperbolic tangent" },
+    ci95_low: { meaning: "interval, lower" },
+    ci95_high: { meaning: "upper" },
+    ccc_n_minus_1: { meaning: "concordance with variances divided by n - 1" },
+    set_aside: { meaning: "records without both readings" },
+  },
+  source: { citation: "Lin (1989), Biometrics 45, 255-268, with the correction of 2000", basis: "published" },
+  run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
+    const complete = completeInputs(inputs, ["x", "y"], [], needs);
+    if (!complete.ok) return complete;
+    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const n = x.length;
+    const [one, two] = [centralMoments(x), centralMoments(y)];
+    const [sxx, syy] = [one.m2, two.m2];
+    if (!(sxx > 0) || !(syy > 0)) return declined("no-spread", { column: sxx > 0 ? "y" : "x" });
+    let sxy = 0;
+    for (let i = 0; i < n; i++) sxy += (((x[i] as number) - one.mean) * ((y[i] as number) - two.mean)) / n;
+    const shift = one.mean - two.mean;
+    const ccc = (2 * sxy) / (sxx + syy + shift ** 2);
+    const r = sxy / Math.sqrt(sxx * syy);
+    const location = shift / Math.sqrt(Math.sqrt(sxx * syy));
+    const rest = 1 - ccc ** 2;
+    const variance =
+      (((1 - r ** 2) * ccc ** 2) / (rest * r ** 2) +
+        (2 * ccc ** 3 * (1 - ccc) * location ** 2) / (r * rest ** 2) -
+        (ccc ** 4 * location ** 4) / (2 * r ** 2 * rest ** 2)) /
+      (n - 2);
+    const error = Math.sqrt(variance);
+    const isKnown = Number.isFinite(error) && rest > 0;
+    const half = normalQuantile((1 + level.value) / 2) * error;
+    const z = Math.atanh(ccc);
+    return succeeded({
+      ccc,
+      r,
+      bias_correction: r === 0 ? null : ccc / r,
+      location_shift: location,
+      scale_shift: Math.sqrt(sxx / syy),
+      se_z: isKnown ? error : null,
+      ci95_low: isKnown ? Math.tanh(z - half) : null,
+      ci95_high: isKnown ? Math.tanh(z + half) : null,
+      ccc_n_minus_1: (2 * sxy) / (sxx + syy + (shift ** 2 * (n - 1)) / n),
+      set_aside: complete.value.setAside,
+    });
+  },
+};
