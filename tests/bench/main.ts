@@ -6,6 +6,7 @@ import { methodsBesideR } from "./methods-beside-r.ts";
 import { notebookWhole } from "./notebook-whole.ts";
 import { costHere, ONE_READING, type ReaderName } from "./one-reading.ts";
 import { pageReady } from "./page-ready.ts";
+import { plateInverse } from "./plate-inverse.ts";
 import { relationFit } from "./relation-fit.ts";
 import { tableRead } from "./table-read.ts";
 import { timingsInWords } from "./timings-in-r.ts";
@@ -20,6 +21,7 @@ const lines = [
   await editSettled({ rows: 500, columns: 40, entries: 60, edits: 60 }, 16.7),
   await editSettled({ rows: 100_000, columns: 8, entries: 8, edits: 8 }, 100),
   await relationFit(),
+  await plateInverse(),
   ...tableRead(),
   await commandReport(),
   ...(await methodsBesideR()),
