@@ -81,8 +81,10 @@ export function amountFromJson(
 ): Outcome<Amount> {
   if (typeof value === "number") {
     if (beside) return inSi(name, value, beside, wanted);
-    const si = inSi(name, value, wanted.unit ?? unitFromCode("1"), wanted);
-    return si.ok && !wanted.unit ? succeeded({ value, dimension: null }) : si;
+    const isUsable = Math.abs(value) <= LARGEST || (wanted.unit === null && !Number.isFinite(value));
+    return isUsable
+      ? succeeded({ value, dimension: wanted.unit?.dimension ?? null })
+      : declined("too-large", { name, most: String(LARGEST) });
   }
   if (typeof value === "string") return amountOfText(name, value, beside, wanted);
   if (!isRecord(value)) return declined("wrong-kind", { column: name, found: kindInWords(value), needed: "a number" });

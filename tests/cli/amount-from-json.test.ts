@@ -92,6 +92,12 @@ describe("units", () => {
   // ASTM D4442: moisture content is percent of oven-dry mass, however short it is written.
   it("takes percent as percent of oven-dry mass where moisture is asked for", () =>
     expect(number({ value: 12, unit: "%" }, "%MC")).toBe(0.12));
+  it("takes a bare number for a fraction of oven-dry mass, as coherent SI has it", () =>
+    expect(number(0.12, "%MC")).toBe(0.12));
+  it("takes a bare number for kelvin and metres", () => {
+    expect(number(293.15, "K")).toBe(293.15);
+    expect(number(0.55, "m")).toBe(0.55);
+  });
   it("takes no moisture for a plain ratio", () =>
     expect(code({ value: 12, unit: "%MC" }, "1")).toBe("wrong-dimension"));
 });
