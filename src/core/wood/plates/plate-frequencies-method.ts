@@ -75,7 +75,7 @@ export const plateFrequenciesWithShearMethod = woodAnswer({
     shearAcross,
     coefficient,
     modes: modesInput,
-    polynomials: polynomialsInput(SHEAR_POLYNOMIALS),
+    polynomials: polynomialsInput(SHEAR_POLYNOMIALS, 20),
   },
   fields,
   source: sources.shearPlate,

@@ -20,8 +20,8 @@ const whole = (meaning: string, otherwise: number, atLeast: number, atMost: numb
   ...leftOut({ kind: "number", dimension: "1", meaning, whole: true, atLeast, atMost }, otherwise),
 });
 export const modesInput = whole("how many modes, lowest first", 6, 1, 30);
-export const polynomialsInput = (otherwise: number): WoodInput =>
-  whole("how many polynomials each way, more is more exact", otherwise, 6, 24);
+export const polynomialsInput = (otherwise: number, atMost = 24): WoodInput =>
+  whole("how many polynomials each way, more is more exact", otherwise, 6, atMost);
 
 /** nu_LR^2 must be below E_L/E_R, or the wood would give energy when bent. */
 export const isPoissonAdmissible = (poisson: number, along: number, across: number): boolean =>
