@@ -7,7 +7,7 @@ import {
   type Outcome,
   succeeded,
 } from "../core/base/index.ts";
-import { type PropagatedUncertainty, propagatedUncertainties } from "../core/formula/index.ts";
+import { type PropagatedFields, propagatedUncertainties } from "../core/formula/index.ts";
 import { unitFromCode } from "../core/units/index.ts";
 import { amountFromJson } from "./amount-from-json.ts";
 
@@ -48,7 +48,7 @@ export function uncertainInputs(
   inputs: Json,
   read: MethodInputs,
   correlations: unknown,
-): Outcome<Readonly<Record<string, PropagatedUncertainty>> | null> {
+): Outcome<PropagatedFields | null> {
   const stated = statedUncertainties(method.inputs, inputs);
   if (!stated.ok) return stated;
   if (Object.keys(stated.value).length === 0)

@@ -1,4 +1,11 @@
-import { declined, type Method, type MethodInputs, type Outcome, succeeded } from "../../base/index.ts";
+import {
+  declined,
+  type Method,
+  type MethodFields,
+  type MethodInputs,
+  type Outcome,
+  succeeded,
+} from "../../base/index.ts";
 import {
   type Correlated,
   choleskyFactor,
@@ -28,22 +35,49 @@ export type PropagatedUncertainty = {
   readonly mean?: number;
 };
 
+/** By field; of a list, one for each item. */
+export type PropagatedFields = Readonly<Record<string, PropagatedUncertainty | readonly PropagatedUncertainty[]>>;
+
 /** Above this share of the variance a model is strongly curved. */
 const CURVED = 0.05;
-const DRAWS = 4096;
+const DRAWS = 2048;
 const FEWEST = 0.99;
 const SEED = 1;
 
-/** Numbers among the fields of a run with some inputs put at a place; null where it is declined. */
+/** A number of a list has a name of its own while it is followed: its field and its place. */
+const PLACE = "#";
+
+/** The finite quantities of an answer (fields whose record states a dimension; counts and marks have none), and items of lists of them. */
+function numbersOf(method: Method, fields: MethodFields): Readonly<Record<string, number>> {
+  const numbers: Record<string, number> = {};
+  for (const [field, value] of Object.entries(fields)) {
+    if (method.fields[field]?.dimension === undefined) continue;
+    if (typeof value === "number" && Number.isFinite(value)) numbers[field] = value;
+    const list = value instanceof Float64Array ? Array.from(value) : Array.isArray(value) ? value : [];
+    if (list.every((one): one is number => typeof one === "number" && Number.isFinite(one)))
+      for (const [at, one] of list.entries()) numbers[`${field}${PLACE}${at}`] = one;
+  }
+  return numbers;
+}
+
+/** Numbers of a run with some inputs put at a place; null where it is declined. */
 function evaluationOf(method: Method, inputs: MethodInputs, names: readonly string[]): Evaluation {
   return (place) => {
     const made = method.run({ ...inputs, ...Object.fromEntries(names.map((name, i) => [name, place[i]])) });
-    if (!made.ok) return null;
-    const numbers = Object.entries(made.value).filter(
-      (entry): entry is [string, number] => typeof entry[1] === "number" && Number.isFinite(entry[1]),
-    );
-    return Object.fromEntries(numbers);
+    return made.ok ? numbersOf(method, made.value) : null;
   };
+}
+
+/** One entry a field: a list of them where the field is a list. */
+function byField(entries: readonly (readonly [string, PropagatedUncertainty])[]): PropagatedFields {
+  const made: Record<string, PropagatedUncertainty | readonly PropagatedUncertainty[]> = {};
+  for (const [name, one] of entries) {
+    const [field = "", place] = name.split(PLACE);
+    const before = made[field];
+    made[field] =
+      place === undefined ? one : [...(Array.isArray(before) ? (before as readonly PropagatedUncertainty[]) : []), one];
+  }
+  return made;
 }
 
 type Drawn = { readonly at: (field: string) => Float64Array };
@@ -89,7 +123,7 @@ function fieldUncertainty(
 }
 
 /**
- * Standard uncertainty of every numeric field of a method's answer from those of its inputs: first order with correlations (JCGM 100, equation 13), Monte
+ * Standard uncertainty of every quantity in a method's answer from those of its inputs: first order with correlations (JCGM 100, equation 13), Monte
  * Carlo where curvature adds more than a twentieth to the variance.
  * method: any; inputs: as `run` takes them; uncertainties: standard, in the unit of the input, by its name; correlations: {between, coefficient} by
  * name. Declines a negative uncertainty, one of an input that is no single number, and correlations that contradict one another.
@@ -100,7 +134,7 @@ export function propagatedUncertainties(
   inputs: MethodInputs,
   uncertainties: Readonly<Record<string, number>>,
   correlations?: unknown,
-): Outcome<Readonly<Record<string, PropagatedUncertainty>>> {
+): Outcome<PropagatedFields> {
   for (const [name, u] of Object.entries(uncertainties)) {
     if (u < 0) return declined("negative-uncertainty", { name });
     if (!Number.isFinite(u) || typeof inputs[name] !== "number")
@@ -131,8 +165,10 @@ export function propagatedUncertainties(
     return draws;
   };
   return succeeded(
-    Object.fromEntries(
-      Object.entries(jets).map(([field, jet]) => [field, fieldUncertainty(field, jet, names, covariance, drawn)]),
+    byField(
+      Object.entries(jets).map(
+        ([field, jet]) => [field, fieldUncertainty(field, jet, names, covariance, drawn)] as const,
+      ),
     ),
   );
 }

@@ -26,6 +26,7 @@ const bar = { mass: 0.0421, length: 0.55, width: 0.05, thickness: 0.0034, freque
 const off = { mass: 0.0001, length: 0.0003, width: 0.0001, thickness: 0.00003, frequency: 0.2 };
 const square: Method = {
   ...methodNamed("density"),
+  fields: { y: { meaning: "y", dimension: "1" } },
   inputs: { x: { kind: "quantity", meaning: "x" } },
   run: ({ x }) => succeeded({ y: Number(x) ** 2 }),
 };
@@ -67,6 +68,13 @@ describe("uncertainty of a quantity", () => {
   });
   it("of x squared far from 0 is first order, 2 x u", () =>
     closeTo(of(square, { x: 10 }, { x: 0.1 }, "y").standard ?? 0, 2, 1e-12));
+  it("is given to each item of a list", () => {
+    const list: Method = { ...square, run: ({ x }) => succeeded({ y: [Number(x), 3 * Number(x)] }) };
+    const made = propagatedUncertainties(list, { x: 10 }, { x: 0.1 });
+    const items = made.ok ? (made.value.y as readonly PropagatedUncertainty[]) : [];
+    closeTo(items[0]?.standard ?? 0, 0.1, 1e-12);
+    closeTo(items[1]?.standard ?? 0, 0.3, 1e-12);
+  });
   it("declines a negative uncertainty by name, and correlations that cannot be", () => {
     const negative = propagatedUncertainties(square, { x: 1 }, { x: -0.1 });
     expect(negative).toEqual({ ok: false, refusal: { code: "negative-uncertainty", facts: { name: "x" } } });
@@ -105,7 +113,9 @@ describe("uncertainty of a quantity", () => {
       expect(made.ok, method.id).toBe(true);
       if (!made.ok) continue;
       answered++;
-      for (const [field, { standard, why }] of Object.entries(made.value))
+      for (const [field, { standard, why }] of Object.entries(made.value).flatMap(([name, one]) =>
+        [one].flat().map((each) => [name, each] as const),
+      ))
         expect(standard === null ? why : Number.isFinite(standard), `${method.id}, ${field}`).toBeTruthy();
     }
     expect(answered).toBeGreaterThan(20);
