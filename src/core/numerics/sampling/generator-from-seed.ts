@@ -17,7 +17,7 @@ function mixed(state: number): number {
 
 /**
  * A seeded stream of random numbers: xoshiro128** started by splitmix32. `seed`: any finite number, its low 32 bits and its quotient by
- * 2^32 both count. `split(name)` depends on the seed and the name only, never on how many numbers were drawn.
+ * 2^32 both count. `fillWords` gives the same words as are behind `next`, a list at a time. `split(name)` depends on the seed and the name only, never on how many numbers were drawn.
  * Period 2^128 - 1; `next` has 53 bits from two words.
  * Source: D. Blackman, S. Vigna (2021), ACM Trans. Math. Softw. 47, 36; public domain code of the authors.
  */
@@ -44,7 +44,27 @@ export function generatorFromSeed(seed: number): Generator {
     s[3] = rotated(s[3] as number, 11);
     return result;
   };
+  /** The steps of `word`, with the state in four locals for the whole list. */
+  const fillWords = (words: Uint32Array): void => {
+    let [a, b, c, d] = [s[0] as number | 0, s[1] as number | 0, s[2] as number | 0, s[3] as number | 0];
+    for (let i = 0; i < words.length; i++) {
+      const fivefold = Math.imul(b, 5);
+      words[i] = Math.imul((fivefold << 7) | (fivefold >>> 25), 9);
+      const shifted = b << 9;
+      c ^= a;
+      d ^= b;
+      b ^= c;
+      a ^= d;
+      c ^= shifted;
+      d = (d << 11) | (d >>> 21);
+    }
+    s[0] = a;
+    s[1] = b;
+    s[2] = c;
+    s[3] = d;
+  };
   return {
+    fillWords,
     next: () => ((word() >>> 5) * 2 ** 26 + (word() >>> 6)) / 2 ** 53,
     split: (name) => generatorFromSeed(hashOf(name, low) * 2 ** 20 + (mixed(high ^ hashOf(name, 7)) >>> 12)),
   };
