@@ -3,6 +3,8 @@ import { analysisOfCovariance } from "./analysis-of-covariance.ts";
 import { anovaNist } from "./anova-nist.ts";
 import { binomialTest } from "./binomial-test.ts";
 import { blandAltman } from "./bland-altman.ts";
+import { bootstrap } from "./bootstrap.ts";
+import { cliffDelta } from "./cliff-delta.ts";
 import { clusterRobust } from "./cluster-robust.ts";
 import { concordance } from "./concordance.ts";
 import { deming } from "./deming.ts";
@@ -11,11 +13,13 @@ import { descriptiveNist } from "./descriptive-nist.ts";
 import { distribution } from "./distribution.ts";
 import { fisherExact } from "./fisher-exact.ts";
 import { gamesHowell } from "./games-howell.ts";
+import { hedgesG } from "./hedges-g.ts";
 import { influence } from "./influence.ts";
 import { kappa } from "./kappa.ts";
 import { kendall } from "./kendall.ts";
 import { krippendorffAlpha } from "./krippendorff-alpha.ts";
 import { kruskalWallis } from "./kruskal-wallis.ts";
+import { mannWhitney } from "./mann-whitney.ts";
 import { mcnemar } from "./mcnemar.ts";
 import { mixedModel } from "./mixed-model.ts";
 import { multipleLeastSquares } from "./multiple-least-squares.ts";
@@ -23,7 +27,9 @@ import { oneWayWelch } from "./one-way-welch.ts";
 import { ordinaryLeastSquares } from "./ordinary-least-squares.ts";
 import { originLeastSquares } from "./origin-least-squares.ts";
 import { pAdjust } from "./p-adjust.ts";
+import { pairedT } from "./paired-t.ts";
 import { pearson } from "./pearson.ts";
+import { permutation } from "./permutation.ts";
 import { powerCorrelation } from "./power-correlation.ts";
 import { powerLaw } from "./power-law.ts";
 import { powerOfSlope } from "./power-of-slope.ts";
@@ -61,6 +67,12 @@ export const questionMethods: readonly Method[] = [
   powerT,
   powerProportion,
   welchT,
+  pairedT,
+  mannWhitney,
+  hedgesG,
+  cliffDelta,
+  permutation,
+  bootstrap,
   oneWayWelch,
   gamesHowell,
   kruskalWallis,
