@@ -15,15 +15,16 @@ export function weightedKappa(
   power: 0 | 1 | 2,
 ): KappaEstimate {
   const n = a.length;
-  const share = Array.from({ length: levels }, () => new Float64Array(levels));
+  const counts = Array.from({ length: levels }, () => new Float64Array(levels));
   for (let i = 0; i < n; i++) {
-    const row = share[a[i] as number] as Float64Array;
-    row[b[i] as number] = (row[b[i] as number] as number) + 1 / n;
+    const row = counts[a[i] as number] as Float64Array;
+    row[b[i] as number] = (row[b[i] as number] as number) + 1;
   }
+  const share = counts.map((row) => row.map((count) => count / n));
   const weight = (i: number, j: number) =>
     i === j ? 1 : power === 0 ? 0 : 1 - powerOf(Math.abs(i - j) / (levels - 1), power);
-  const rows = share.map((row) => row.reduce((sum, p) => sum + p, 0));
-  const columns = rows.map((_, j) => share.reduce((sum, row) => sum + (row[j] as number), 0));
+  const rows = counts.map((row) => row.reduce((sum, count) => sum + count, 0) / n);
+  const columns = rows.map((_, j) => counts.reduce((sum, row) => sum + (row[j] as number), 0) / n);
   let observed = 0;
   let chance = 0;
   const [rowWeight, columnWeight] = [new Float64Array(levels), new Float64Array(levels)];

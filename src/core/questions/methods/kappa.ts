@@ -1,7 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
+import { gradedColumns } from "../agreement/graded-columns.ts";
 import { weightedKappa } from "../agreement/weighted-kappa.ts";
-import { completeInputs } from "./complete-inputs.ts";
+import { knownNumber } from "./known-number.ts";
 import { sources } from "./sources.ts";
 
 /** Agreement of two graders beyond chance: plain, linear and quadratic weights. */
@@ -11,49 +12,52 @@ export const kappa: Method = {
   answers: "agreement",
   needs: { rows: 2 },
   inputs: {
-    rater_a: { kind: "grades", meaning: "grades of the first, as numbers" },
+    rater_a: { kind: "grades", meaning: "grades of the first, numbers or words; null where not graded" },
     rater_b: { kind: "grades", meaning: "grades of the second" },
-    levels: { kind: "quantities", optional: true, meaning: "all grades, lowest first" },
+    levels: {
+      kind: "grades",
+      optional: true,
+      meaning: "all grades, lowest first; words have no order without it, and numbers stand by size",
+    },
   },
   fields: {
     n: { meaning: "pieces" },
     agreement: { meaning: "share with the same grade" },
     kappa: { meaning: "plain kappa" },
     kappa_se: { meaning: "its standard error" },
-    kappa_linear: { meaning: "linear weights" },
+    kappa_linear: { meaning: "linear weights; withheld for words without levels, as what follows" },
     kappa_linear_se: { meaning: "its standard error" },
     kappa_quadratic: { meaning: "quadratic weights" },
     kappa_quadratic_se: { meaning: "its standard error" },
+    set_aside: { meaning: "pieces that one of the two did not grade" },
   },
   source: sources.fleiss,
   run: (inputs) => {
-    const complete = completeInputs(inputs, ["rater_a", "rater_b"], [], { rows: 2 });
-    if (!complete.ok) return complete;
-    const { rater_a: a, rater_b: b } = complete.value.arrays as { rater_a: Float64Array; rater_b: Float64Array };
-    const levels = Array.isArray(inputs.levels)
-      ? inputs.levels.map(Number)
-      : [...new Set([...a, ...b])].sort((one, other) => one - other);
-    const [first, second] = [a, b].map((grades) => Array.from(grades, (grade) => levels.indexOf(grade))) as [
-      number[],
-      number[],
-    ];
-    if ([...first, ...second].some((code) => code < 0))
-      return declined("out-of-domain", { name: "a grade", needed: "one of the levels" });
-    const plain = weightedKappa(first, second, levels.length, 0);
-    const [linear, quadratic] = [
-      weightedKappa(first, second, levels.length, 1),
-      weightedKappa(first, second, levels.length, 2),
-    ];
-    if (levels.length < 2 || !Number.isFinite(plain.value)) return declined("no-spread", { column: "grades" });
+    const graded = gradedColumns([inputs.rater_a, inputs.rater_b], ["rater_a", "rater_b"], inputs.levels);
+    if (!graded.ok) return graded;
+    const { codes, levels, isOrdered } = graded.value;
+    const [a = new Int32Array(), b = new Int32Array()] = codes;
+    const both = Array.from(a, (_, at) => at).filter((at) => (a[at] ?? -1) >= 0 && (b[at] ?? -1) >= 0);
+    if (both.length < 2) return declined("too-few-records", { have: both.length, need: 2 });
+    const given = new Set(both.flatMap((at) => [a[at] ?? -1, b[at] ?? -1]));
+    const scale = levels.map((_, code) => code).filter((code) => inputs.levels !== undefined || given.has(code));
+    const placed = (column: Int32Array) => Int32Array.from(both, (at) => scale.indexOf(column[at] ?? -1));
+    const [first, second] = [placed(a), placed(b)];
+    const plain = weightedKappa(first, second, scale.length, 0);
+    if (scale.length < 2 || !Number.isFinite(plain.value)) return declined("no-spread", { column: "grades" });
+    const weighted = (power: 1 | 2) =>
+      isOrdered ? weightedKappa(first, second, scale.length, power) : { value: Number.NaN, standardError: Number.NaN };
+    const [linear, quadratic] = [weighted(1), weighted(2)];
     return succeeded({
-      n: a.length,
-      agreement: first.filter((code, i) => code === second[i]).length / a.length,
+      n: both.length,
+      agreement: first.filter((code, i) => code === second[i]).length / both.length,
       kappa: plain.value,
       kappa_se: plain.standardError,
-      kappa_linear: linear.value,
-      kappa_linear_se: linear.standardError,
-      kappa_quadratic: quadratic.value,
-      kappa_quadratic_se: quadratic.standardError,
+      kappa_linear: knownNumber(linear.value),
+      kappa_linear_se: knownNumber(linear.standardError),
+      kappa_quadratic: knownNumber(quadratic.value),
+      kappa_quadratic_se: knownNumber(quadratic.standardError),
+      set_aside: a.length - both.length,
     });
   },
 };
