@@ -13,7 +13,7 @@ export const correlationEvidence: Method = {
   inputs: {
     n: { kind: "number", meaning: "records" },
     r: { kind: "number", meaning: "correlation found, -1 to 1" },
-    alpha: { kind: "number", optional: true, meaning: "two-sided level, 0.05" },
+    alpha: { kind: "number", optional: true, atLeast: 1e-300, meaning: "two-sided level, 0.05" },
   },
   fields: {
     t: { meaning: "its t" },
@@ -35,7 +35,7 @@ export const correlationEvidence: Method = {
     if (typeof alpha !== "number" || !(alpha > 0 && alpha < 1))
       return declined("out-of-domain", { name: "alpha", needed: "a number above 0 and below 1" });
     const df = n - 2;
-    const limit = tQuantile(1 - alpha / 2, df);
+    const limit = -tQuantile(alpha / 2, df);
     const t = Math.abs(r) === 1 ? null : r * Math.sqrt(df / (1 - r * r));
     return succeeded({
       t,

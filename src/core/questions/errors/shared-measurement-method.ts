@@ -81,6 +81,7 @@ export const sharedMeasurementMethod: Method = {
     p: { meaning: "share of worlds without a law with a slope as far out as the one found" },
     worlds: { meaning: "worlds drawn" },
     seed: { meaning: "seed of the simulation" },
+    shares: { meaning: "whether the names say that one measurement entered both" },
     shared: { meaning: "what both columns were computed from" },
   },
   source: nullSource,
@@ -88,7 +89,7 @@ export const sharedMeasurementMethod: Method = {
     const byName = sharedByName(inputs);
     const isNumeric = ["xSpread", "ySpread", "error"].some((name) => inputs[name] !== undefined);
     if (!isNumeric && typeof inputs.x === "string" && typeof inputs.y === "string")
-      return succeeded({ shared: byName?.shared ?? null });
+      return succeeded({ shares: byName !== null, shared: byName?.shared ?? null });
     const spreads = spreadInputs(inputs, ["xSpread", "ySpread", "error"]);
     if (!spreads.ok) return spreads;
     const { xSpread = 0, ySpread = 0, error = 0 } = spreads.value;
