@@ -1,11 +1,17 @@
 // Least squares and its kin: the model's column names become y, x, x1, x2 …
-import { columnsOf, modelOf, type StatsCase } from "../stats-case.ts";
+import { columnsOf, type Inputs, modelOf, type StatsCase } from "../stats-case.ts";
 import { namedColumns, numberedPredictors, plainInputs, type StatsAdapters } from "./stats-adapter.ts";
 
 /** Values at which a line is read, one list a predictor. */
 function pointsOf(one: StatsCase): Readonly<Record<string, unknown>> {
   const points = one.options["predict_at"] as Readonly<Record<string, unknown>> | undefined;
   return Object.fromEntries(modelOf(one).predictors.map((name, at) => [`at_x${at + 1}`, points?.[name]]));
+}
+
+/** x where one quantity explains, else x1, x2, … */
+function explaining(one: StatsCase): Inputs {
+  const { x, ...rest } = plainInputs(one);
+  return modelOf(one).predictors.length > 1 ? { ...rest, ...numberedPredictors(one) } : { ...rest, x };
 }
 
 export const regressionAdapters: StatsAdapters = {
@@ -26,7 +32,8 @@ export const regressionAdapters: StatsAdapters = {
       ),
     }),
   },
-  "cluster-robust": { inputs: (one) => ({ ...plainInputs(one), ...namedColumns(one, { cluster: "cluster" }) }) },
+  "robust-se": { inputs: explaining },
+  "cluster-robust": { inputs: (one) => ({ ...explaining(one), ...namedColumns(one, { cluster: "cluster" }) }) },
   ancova: {
     inputs: (one) => ({
       ...plainInputs(one),

@@ -2,7 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { fUpperTail, mean } from "../../numerics/index.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
-import { groupColumns } from "./group-columns.ts";
+import { groupColumns, orderInput } from "./group-columns.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { fitAt, linearFit, ones } from "./linear-fit.ts";
 import { slopesWithinGroups } from "./slopes-within-groups.ts";
 import { sources } from "./sources.ts";
@@ -19,6 +20,12 @@ export const analysisOfCovariance: Method = {
     x: { kind: "quantities", meaning: "explaining quantity" },
     y: { kind: "quantities", meaning: "explained quantity" },
     group: { kind: "labels", meaning: "group of each record" },
+    group_order: {
+      kind: "labels",
+      optional: true,
+      meaning: "order of the groups in what is given; the rest follow by name",
+    },
+    level: levelInput,
   },
   fields: {
     pooled_slope: { meaning: "slope across all records" },
@@ -27,7 +34,7 @@ export const analysisOfCovariance: Method = {
     t: { meaning: "slope over standard error" },
     p: { meaning: "two-sided p" },
     df: { meaning: "degrees of freedom" },
-    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_low: { meaning: "interval, lower" },
     ci95_high: { meaning: "upper" },
     within_slopes: { meaning: "slopes of separate fits" },
     within_se: { meaning: "their standard errors" },
@@ -44,12 +51,14 @@ export const analysisOfCovariance: Method = {
   },
   source: sources.ancova,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], ["group"], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-    const { names, codes, columns } = groupColumns(complete.value.labels.group ?? []);
+    const { names, codes, columns } = groupColumns(complete.value.labels.group ?? [], orderInput(inputs.group_order));
     const at = names.length;
-    const common = linearFit([...columns, x], y);
+    const common = linearFit([...columns, x], y, undefined, level.value);
     if (common.rank <= at) return declined("no-spread", { column: "x" });
     const pooled = linearFit([ones(y.length), x], y);
     const within = slopesWithinGroups(x, y, codes, at);

@@ -1,45 +1,49 @@
 import type { Method } from "../../base/index.ts";
-import { succeeded } from "../../base/index.ts";
-import { tQuantile, tTwoSided } from "../../numerics/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
+import { sumOfSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
 import { clusterErrors } from "./cluster-errors.ts";
-import { completeInputs, plain } from "./complete-inputs.ts";
+import { plain } from "./complete-inputs.ts";
+import { explainedBy, explainedByInputs, fitOf } from "./explained-by.ts";
 import { groupColumns } from "./group-columns.ts";
-import { linearFit, ones } from "./linear-fit.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
-
-const needs = { rows: 4, groups: 3, distinct: { x: 2 } };
 
 /** Least squares whose interval counts the pieces of one tree, billet or batch as one piece of evidence (CR2). */
 export const clusterRobust: Method = {
   id: "cluster-robust",
   name: "Least squares, pieces of one tree counted together (CR2)",
   answers: "relation",
-  needs,
+  needs: { rows: 4, groups: 3 },
   inputs: {
-    x: { kind: "quantities", meaning: "explaining quantity" },
-    y: { kind: "quantities", meaning: "explained quantity" },
+    ...explainedByInputs,
     cluster: { kind: "labels", meaning: "what pieces share" },
+    level: levelInput,
   },
   fields: {
     clusters: { meaning: "number of clusters" },
-    coef: { meaning: "constant and slope" },
+    coef: { meaning: "constant and slopes" },
     se_cr0: { meaning: "standard errors, CR0" },
     se_cr1: { meaning: "CR1" },
     se_cr2: { meaning: "CR2" },
     df_cr2: { meaning: "Satterthwaite degrees of freedom" },
     p_cr2: { meaning: "two-sided p" },
-    ci95_low_cr2: { meaning: "95 % intervals, lower" },
+    ci95_low_cr2: { meaning: "intervals, lower" },
     ci95_high_cr2: { meaning: "upper" },
   },
   source: sources.bellMcCaffrey,
   run: (inputs) => {
-    const complete = completeInputs(inputs, ["x", "y"], ["cluster"], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-    const { names, codes } = groupColumns(complete.value.labels.cluster ?? []);
-    const fit = linearFit([ones(y.length), x], y);
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
+    const data = explainedBy(inputs, ["cluster"], 2);
+    if (!data.ok) return data;
+    const { names, codes } = groupColumns(data.value.labels.cluster ?? []);
+    if (names.length < 3) return declined("too-few-records", { have: names.length, need: 3 });
+    const made = fitOf(data.value, level.value);
+    if (!made.ok) return made;
+    const fit = made.value;
+    if (fit.residualSumOfSquares <= 1e-20 * sumOfSquares(data.value.y)) return declined("perfect-fit", { column: "y" });
     const errors = clusterErrors(fit, codes, names.length);
-    const half = errors.cr2.map((se, j) => se * tQuantile(0.975, errors.degreesOfFreedom[j] as number));
+    const half = errors.cr2.map((se, j) => se * tQuantile((1 + level.value) / 2, errors.degreesOfFreedom[j] as number));
     return succeeded({
       clusters: names.length,
       coef: plain(fit.coefficients),

@@ -2,6 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, standardDeviation, tQuantile } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 4, distinct: { x: 2, y: 2 } };
@@ -31,6 +32,7 @@ export const deming: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "one reading of each piece" },
     y: { kind: "quantities", meaning: "the other reading" },
+    level: levelInput,
     variance_ratio: { kind: "number", optional: true, meaning: "error variance of y over that of x, 1 if not given" },
   },
   fields: {
@@ -40,13 +42,15 @@ export const deming: Method = {
     se_intercept: { meaning: "of the constant" },
     jackknife_slope: { meaning: "mean of the pseudo-values of the slope" },
     jackknife_intercept: { meaning: "of the constant" },
-    ci95_low_slope: { meaning: "95 % interval of the slope, lower" },
+    ci95_low_slope: { meaning: "interval of the slope, lower" },
     ci95_high_slope: { meaning: "upper" },
     ci95_low_intercept: { meaning: "of the constant, lower" },
     ci95_high_intercept: { meaning: "upper" },
   },
   source: sources.linnet,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
@@ -70,7 +74,7 @@ export const deming: Method = {
     ];
     if (![whole.slope, seSlope, seConstant].every(Number.isFinite))
       return declined("not-finite", { name: "the slope" });
-    const t = tQuantile(0.975, n - 2);
+    const t = tQuantile((1 + level.value) / 2, n - 2);
     return succeeded({
       ...whole,
       se_slope: seSlope,

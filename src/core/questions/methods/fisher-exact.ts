@@ -1,109 +1,124 @@
-import type { Method, MethodInputs, Outcome } from "../../base/index.ts";
+import type { Method, MethodFields, MethodInputs, Outcome } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { generatorFromSeed, hypergeometricDensity } from "../../numerics/index.ts";
-import { conditionalOddsRatio } from "./conditional-odds-ratio.ts";
-import { fisherP } from "./fisher-p.ts";
+import { generatorFromSeed } from "../../numerics/index.ts";
 import { knownNumber } from "./known-number.ts";
 import { levelFrom, levelInput } from "./level-input.ts";
-import { tableP } from "./table-p.ts";
+import { alternativeFrom, alternativeInput, tailsOf } from "../counts/alternative-input.ts";
+import { conditionalOddsRatio } from "../counts/conditional-odds-ratio.ts";
+import { countTable, withoutEmptyMargins } from "../counts/count-table.ts";
+import { drawnTableP } from "../counts/drawn-table-p.ts";
+import { exactTableP } from "../counts/exact-table-p.ts";
+import { fisherProbabilities } from "../counts/fisher-probabilities.ts";
 
+type Table = readonly (readonly number[])[];
+
+/** Tables that a 2 x 2 may have with its margins, and records that may be dealt again and again. */
+const MOST_TABLES = 1_000_000;
+const MOST_RECORDS = 1_000_000;
+const DEALT = 400_000_000;
 const DRAWS = 100_000;
 const SEED = 20260314;
 
-/** Rows of whole counts, all of one length, without rows and columns that are empty throughout. */
-function countsFrom({ table }: MethodInputs): Outcome<readonly (readonly number[])[]> {
-  const needed = "rows of whole counts, all of one length, at least two by two";
-  const wrong = declined("out-of-domain", { name: "table", needed });
-  if (!Array.isArray(table) || table.length < 2) return wrong;
-  const rows: readonly unknown[] = table;
-  const width = Array.isArray(rows[0]) ? rows[0].length : 0;
-  const isCount = (n: unknown): n is number => typeof n === "number" && Number.isInteger(n) && n >= 0 && n <= 1e6;
-  const isRow = (row: unknown): row is readonly number[] =>
-    Array.isArray(row) && row.length === width && row.every(isCount);
-  if (width < 2 || rows.length * width > 10_000 || !rows.every(isRow)) return wrong;
-  if (!rows.some((row) => row.some((n) => n > 0))) return declined("too-few-records", { have: 0, need: 1 });
-  return succeeded(rows);
+function twoByTwo(table: Table, level: number, inputs: MethodInputs): Outcome<MethodFields> {
+  const [[a = 0, b = 0] = [], [c = 0, d = 0] = []] = table;
+  const [n1, n2] = [a + b, c + d];
+  if (Math.min(n1, n2, a + c, b + d) >= MOST_TABLES)
+    return declined("too-large", { name: "the smallest margin of the table", most: String(MOST_TABLES) });
+  const tested = typeof inputs.null_odds_ratio === "number" ? inputs.null_odds_ratio : 1;
+  const alternative = alternativeFrom(inputs);
+  const p = fisherProbabilities(a, n1, c, n2, Math.log(tested));
+  const odds = conditionalOddsRatio(a, n1, c, n2, ...tailsOf(alternative, level));
+  return succeeded({
+    n: n1 + n2,
+    p: alternative === "greater" ? p.greater : alternative === "less" ? p.less : p.twoSided,
+    p_two_sided: p.twoSided,
+    p_greater: p.greater,
+    p_less: p.less,
+    odds_ratio_conditional: knownNumber(odds.estimate),
+    ci95_low: knownNumber(odds.low),
+    ci95_high: knownNumber(odds.high),
+    odds_ratio_sample: knownNumber((a * d) / (b * c)),
+    chosen: "exact: every table with these margins",
+  });
 }
 
-/** Without rows and columns in which nothing was counted: they say nothing of the rest. */
-function withoutEmpty(table: readonly (readonly number[])[]): readonly (readonly number[])[] {
-  const rows = table.filter((row) => row.some((n) => n > 0));
-  const kept = (rows[0] ?? []).map((_, j) => rows.some((row) => (row[j] ?? 0) > 0));
-  return rows.map((row) => row.filter((_, j) => kept[j]));
+function larger(table: Table, inputs: MethodInputs): Outcome<MethodFields> {
+  const n = table.reduce((sum, row) => sum + row.reduce((inner, each) => inner + each, 0), 0);
+  const kept = withoutEmptyMargins(table);
+  if (kept.length < 2 || (kept[0]?.length ?? 0) < 2)
+    return succeeded({ n, p: 1, chosen: "exact: the margins allow one table only" });
+  const wanted = typeof inputs.draws === "number" ? inputs.draws : DRAWS;
+  const exact = inputs.draws === undefined ? exactTableP(kept) : null;
+  if (exact !== null) return succeeded({ n, p: exact, chosen: "exact: every table with these margins" });
+  if (n > MOST_RECORDS) return declined("too-large", { name: "the sum of the table", most: String(MOST_RECORDS) });
+  const draws = Math.max(1000, Math.min(wanted, Math.floor(DEALT / n)));
+  const seed = typeof inputs.seed === "number" ? inputs.seed : SEED;
+  const p = drawnTableP(kept, draws, generatorFromSeed(seed).split("tables"));
+  const why = inputs.draws === undefined ? "too many tables have these margins to walk them all" : "draws were asked for";
+  return succeeded({
+    n,
+    p,
+    p_se: Math.sqrt((p * (1 - p)) / draws),
+    draws,
+    seed,
+    chosen: `drawn: ${draws} tables with these margins, for ${why}`,
+  });
 }
 
-/** Both one-sided tails: that the first cell is as large, or as small, as seen. */
-function tails(a: number, b: number, c: number, d: number): { readonly greater: number; readonly less: number } {
-  let [greater, less] = [0, 0];
-  for (let x = Math.max(0, a - d); x <= Math.min(a + b, a + c); x++) {
-    const own = hypergeometricDensity(x, a + b, c + d, a + c);
-    if (x >= a) greater += own;
-    if (x <= a) less += own;
-  }
-  return { greater: Math.min(1, greater), less: Math.min(1, less) };
-}
-
-/** Whether rows and columns of a table of counts go together: Fisher's exact test; for two by two with the conditional odds ratio. */
+/** Are the rows of a table of counts alike? Given both margins, without an approximation. */
 export const fisherExact: Method = {
   id: "fisher-exact",
   name: "Fisher's exact test of a table of counts",
   answers: "words",
   needs: {},
   inputs: {
-    table: { kind: "table", meaning: "counts, row by row: [[a, b], [c, d]] or larger" },
+    table: { kind: "table", meaning: "counts, a list a row, as [[3, 1], [1, 3]]" },
     level: levelInput,
-    seed: { kind: "number", optional: true, meaning: `seed of the draws of a very large table, ${SEED} unless given` },
+    alternative: alternativeInput,
+    null_odds_ratio: {
+      kind: "number",
+      optional: true,
+      above: 0,
+      atMost: 1e100,
+      meaning: "odds ratio that is tested in a table of two rows and two columns, 1 unless given",
+    },
+    draws: {
+      kind: "number",
+      optional: true,
+      whole: true,
+      atLeast: 1000,
+      atMost: 10_000_000,
+      meaning: "tables to draw instead of walking them all, for more than two rows or columns",
+    },
+    seed: { kind: "number", optional: true, meaning: `seed of the draws, ${SEED} unless given` },
   },
   fields: {
-    p: { meaning: "two-sided p: tables no more likely than the one seen" },
-    p_greater: { meaning: "p that the first cell is as large (two by two)" },
-    p_less: { meaning: "p that the first cell is as small (two by two)" },
-    odds_ratio_conditional: { meaning: "odds ratio by maximum likelihood with the margins given (two by two)" },
-    odds_ratio_sample: { meaning: "odds ratio ad / bc (two by two)" },
-    ci95_low: { meaning: "exact interval of the conditional odds ratio, lower" },
-    ci95_high: { meaning: "upper; absent where there is no bound" },
-    tables: { meaning: "tables with these margins that were looked at" },
-    chosen: { meaning: "which way p was found, and why" },
+    n: { meaning: "records counted" },
+    p: { meaning: "p of the side looked at; two-sided: all tables no more likely than the one seen" },
+    p_two_sided: { meaning: "two-sided p (two rows and two columns)" },
+    p_greater: { meaning: "p of as large a first cell or a larger one" },
+    p_less: { meaning: "p of as small a first cell or a smaller one" },
+    odds_ratio_conditional: { meaning: "odds ratio given the margins; withheld where it is infinite or undefined" },
+    ci95_low: { meaning: "its exact interval at the level, lower" },
+    ci95_high: { meaning: "upper; withheld where it is infinite" },
+    odds_ratio_sample: { meaning: "the plain odds ratio ad/bc" },
+    p_se: { meaning: "standard error of a p from drawn tables" },
+    draws: { meaning: "tables drawn" },
+    seed: { meaning: "seed of the draws" },
+    chosen: { meaning: "how p was found, and why so" },
   },
   source: {
-    citation: "Fisher (1935), The Design of Experiments; Freeman and Halton (1951), Biometrika 38, 141-149",
+    citation:
+      "Fisher (1935), The Design of Experiments, section 11; Mehta and Patel (1983), JASA 78, 427-434 for larger tables",
     basis: "published",
   },
   run: (inputs) => {
-    const [counts, level] = [countsFrom(inputs), levelFrom(inputs)];
-    if (!counts.ok) return counts;
+    const level = levelFrom(inputs);
     if (!level.ok) return level;
-    const table = withoutEmpty(counts.value);
-    const isSquare = counts.value.length === 2 && counts.value[0]?.length === 2;
-    if (table.length < 2 || (table[0]?.length ?? 0) < 2)
-      return succeeded({
-        p: 1,
-        ...(isSquare ? { p_greater: 1, p_less: 1, odds_ratio_conditional: null, odds_ratio_sample: null } : {}),
-        chosen: "p is one: a row or a column is empty, so no other table has these margins",
-      });
-    if (isSquare) {
-      const [[a = 0, b = 0] = [], [c = 0, d = 0] = []] = table;
-      const ratio = conditionalOddsRatio(a, b, c, d, level.value);
-      const { greater, less } = tails(a, b, c, d);
-      return succeeded({
-        p: fisherP(a, a + b, c, c + d),
-        p_greater: greater,
-        p_less: less,
-        odds_ratio_conditional: knownNumber(ratio.estimate),
-        odds_ratio_sample: knownNumber((a * d) / (b * c)),
-        ci95_low: ratio.low,
-        ci95_high: knownNumber(ratio.high),
-        chosen: "exact: every table with these margins",
-      });
-    }
-    const seed = typeof inputs.seed === "number" ? inputs.seed : SEED;
-    const { p, tables, drawn } = tableP(table, DRAWS, generatorFromSeed(seed).split("tables"));
-    return succeeded({
-      p,
-      tables,
-      chosen: drawn
-        ? `${DRAWS} tables drawn with seed ${seed}: there are too many to count`
-        : "exact: every table with these margins",
-    });
+    const table = countTable(inputs.table);
+    if (!table.ok) return table;
+    return table.value.length === 2 && table.value[0]?.length === 2
+      ? twoByTwo(table.value, level.value, inputs)
+      : larger(table.value, inputs);
   },
 };

@@ -2,6 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { normalQuantile, normalUpperTail } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
 import { varianceOfKendallS } from "./theil-sen.ts";
 
@@ -30,19 +31,22 @@ export const kendall: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "one quantity or grade" },
     y: { kind: "quantities", meaning: "the other" },
+    level: levelInput,
   },
   fields: {
     tau_b: { meaning: "tau-b" },
     z: { meaning: "S over its standard deviation" },
     p_normal: { meaning: "two-sided p by the normal law" },
     p_normal_continuity: { meaning: "with continuity correction" },
-    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_low: { meaning: "interval, lower" },
     ci95_high: { meaning: "upper" },
     T: { meaning: "concordant pairs" },
     p_exact: { meaning: "exact p without ties, to ten records" },
   },
   source: sources.kendall,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
@@ -64,7 +68,7 @@ export const kendall: Method = {
     const S = concordant - discordant;
     const tau = S / Math.sqrt(untiedX * untiedY);
     const sd = Math.sqrt(varianceOfKendallS(x, y));
-    const half = n > 4 ? normalQuantile(0.975) * Math.sqrt(0.437 / (n - 4)) : Number.NaN;
+    const half = n > 4 ? normalQuantile((1 + level.value) / 2) * Math.sqrt(0.437 / (n - 4)) : Number.NaN;
     const inside = n > 4 && Math.abs(tau) < 1;
     const untied = untiedX === (n * (n - 1)) / 2 && untiedY === untiedX;
     const fewer = Math.min(concordant, discordant);

@@ -12,7 +12,7 @@ export const leastSquaresSpecs: Readonly<Record<string, FieldSpec>> = {
   se: { meaning: "their standard errors" },
   t: { meaning: "coefficient over standard error" },
   p: { meaning: "two-sided p" },
-  ci95_low: { meaning: "lower ends of the 95 % t intervals" },
+  ci95_low: { meaning: "lower ends of the t intervals" },
   ci95_high: { meaning: "upper ends" },
   r2: { meaning: "share of the scatter explained" },
   adj_r2: { meaning: "the same, adjusted" },
@@ -22,9 +22,9 @@ export const leastSquaresSpecs: Readonly<Record<string, FieldSpec>> = {
   F_df2: { meaning: "its second" },
   F_p: { meaning: "its p" },
   fit: { meaning: "fitted values at predict_at" },
-  mean_low: { meaning: "95 % interval of the mean there, lower" },
+  mean_low: { meaning: "interval of the mean there, lower" },
   mean_high: { meaning: "upper" },
-  pred_low: { meaning: "95 % interval of a next record there, lower" },
+  pred_low: { meaning: "interval of a next record there, lower" },
   pred_high: { meaning: "upper" },
 };
 

@@ -11,15 +11,22 @@ export type LinearFit = LeastSquares & {
   readonly p: Float64Array;
   /** Residual standard deviation, unit of y. */
   readonly sigma: number;
+  /** Level of the intervals. */
+  readonly level: number;
 };
 
-/** Least squares of y on the columns X with t intervals at 95 %. Source: Draper and Smith (1998), chapter 4. */
-export function linearFit(X: readonly Float64Array[], y: Float64Array, weights?: Float64Array): LinearFit {
+/** Least squares of y on the columns X with t intervals at `level`. Source: Draper and Smith (1998), chapter 4. */
+export function linearFit(
+  X: readonly Float64Array[],
+  y: Float64Array,
+  weights?: Float64Array,
+  level = 0.95,
+): LinearFit {
   const fit = leastSquares(X, y, weights);
   const df = fit.degreesOfFreedom;
   const variance = df > 0 ? fit.residualSumOfSquares / df : Number.NaN;
   const standardErrors = Float64Array.from(fit.inverse, (row, j) => Math.sqrt((row[j] as number) * variance));
-  const multiple = df > 0 ? tQuantile(0.975, df) : Number.NaN;
+  const multiple = df > 0 ? tQuantile((1 + level) / 2, df) : Number.NaN;
   const coefficients = fit.coefficients;
   const t = coefficients.map((b, j) => b / (standardErrors[j] as number));
   return {
@@ -31,6 +38,7 @@ export function linearFit(X: readonly Float64Array[], y: Float64Array, weights?:
     t,
     p: t.map((value) => (df > 0 && Number.isFinite(value) ? tTwoSided(value, df) : Number.NaN)),
     sigma: Math.sqrt(variance),
+    level,
   };
 }
 
@@ -65,7 +73,7 @@ function weightedSquares(y: Float64Array, weights: Float64Array, constant: boole
   return y.reduce((squares, value, i) => squares + (weights[i] as number) * (value - centre) ** 2, 0);
 }
 
-/** Fit, interval of the mean and interval of a next record at one place x (one value a coefficient). Source: Draper and Smith, eq. 3.1.2. */
+/** Fit, interval of the mean and interval of a next record, at the level of the fit, at one place x (one value a coefficient). Source: Draper and Smith, eq. 3.1.2. */
 export function fitAt(
   fit: LinearFit,
   x: readonly number[],
@@ -77,7 +85,8 @@ export function fitAt(
     for (let b = 0; b < x.length; b++)
       leverage += (x[a] as number) * (x[b] as number) * ((fit.inverse[a] as Float64Array)[b] as number);
   }
-  const multiple = fit.degreesOfFreedom > 0 ? tQuantile(0.975, fit.degreesOfFreedom) * fit.sigma : Number.NaN;
+  const multiple =
+    fit.degreesOfFreedom > 0 ? tQuantile((1 + fit.level) / 2, fit.degreesOfFreedom) * fit.sigma : Number.NaN;
   const mean = multiple * Math.sqrt(Math.max(0, leverage));
   const next = multiple * Math.sqrt(1 + Math.max(0, leverage));
   return { fit: value, meanLow: value - mean, meanHigh: value + mean, nextLow: value - next, nextHigh: value + next };

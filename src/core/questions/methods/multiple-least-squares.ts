@@ -2,6 +2,7 @@ import type { Method, MethodInputs } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
 import { leastSquaresFields, leastSquaresSpecs } from "./least-squares-fields.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { explainedShare, linearFit, ones } from "./linear-fit.ts";
 import { sources } from "./sources.ts";
 
@@ -34,17 +35,20 @@ export const multipleLeastSquares: Method = {
     x6: { kind: "quantities", optional: true, meaning: "sixth" },
     x7: { kind: "quantities", optional: true, meaning: "seventh" },
     x8: { kind: "quantities", optional: true, meaning: "eighth" },
+    level: levelInput,
     at_x1: { kind: "quantities", optional: true, meaning: "values of x1 to predict at; at_x2 … beside it" },
   },
   fields: { ...leastSquaresSpecs, vif: { meaning: "variance inflation of each explaining quantity" } },
   source: sources.draperSmith,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const names = given(inputs);
     const complete = completeInputs(inputs, ["y", ...names], [], { rows: names.length + 2 });
     if (!complete.ok) return complete;
     const y = complete.value.arrays.y as Float64Array;
     const columns = names.map((name) => complete.value.arrays[name] as Float64Array);
-    const fit = linearFit([ones(y.length), ...columns], y);
+    const fit = linearFit([ones(y.length), ...columns], y, undefined, level.value);
     if (fit.rank <= names.length)
       return declined("collinear", {
         column: fit.dependent.map((at) => names[at - 1] ?? "the constant").join(" and "),

@@ -2,6 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { leastSquaresFields, leastSquaresSpecs } from "./least-squares-fields.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { linearFit, ones } from "./linear-fit.ts";
 import { sources } from "./sources.ts";
 
@@ -17,17 +18,20 @@ export const ordinaryLeastSquares: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "explaining quantity" },
     y: { kind: "quantities", meaning: "explained quantity" },
+    level: levelInput,
     predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" },
   },
   fields: leastSquaresSpecs,
   source: sources.draperSmith,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
     return succeeded(
       leastSquaresFields(
-        linearFit([ones(y.length), x], y),
+        linearFit([ones(y.length), x], y, undefined, level.value),
         y,
         true,
         complete.value.setAside,

@@ -2,6 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { leastSquaresFields, leastSquaresSpecs } from "./least-squares-fields.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { linearFit } from "./linear-fit.ts";
 import { sources } from "./sources.ts";
 
@@ -16,16 +17,21 @@ export const originLeastSquares: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "explaining quantity" },
     y: { kind: "quantities", meaning: "explained quantity" },
+    level: levelInput,
     predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" },
   },
   fields: leastSquaresSpecs,
   source: sources.draperSmith,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
     if (x.every((value) => value === 0)) return { ok: false, refusal: { code: "no-spread", facts: { column: "x" } } };
     const places = Array.isArray(inputs.predict_at) ? inputs.predict_at.map((at) => [Number(at)]) : [];
-    return succeeded(leastSquaresFields(linearFit([x], y), y, false, complete.value.setAside, places));
+    return succeeded(
+      leastSquaresFields(linearFit([x], y, undefined, level.value), y, false, complete.value.setAside, places),
+    );
   },
 };

@@ -3,6 +3,7 @@ import { declined, succeeded } from "../../base/index.ts";
 import { normalQuantile, normalUpperTail, tTwoSided } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { correlation } from "./correlation.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };
@@ -16,6 +17,7 @@ export const pearson: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "one quantity" },
     y: { kind: "quantities", meaning: "the other" },
+    level: levelInput,
     rho0: { kind: "number", optional: true, meaning: "correlation to test against, 0 if not given" },
   },
   fields: {
@@ -23,13 +25,15 @@ export const pearson: Method = {
     t: { meaning: "its t" },
     df: { meaning: "degrees of freedom" },
     p: { meaning: "two-sided p" },
-    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_low: { meaning: "interval, lower" },
     ci95_high: { meaning: "upper" },
     z_against_rho0: { meaning: "z against rho0" },
     p_against_rho0: { meaning: "its two-sided p" },
   },
   source: sources.fisher,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
@@ -38,7 +42,7 @@ export const pearson: Method = {
     if (!(Math.abs(r) < 1)) return declined("perfect-fit", { column: "y" });
     const t = r * Math.sqrt((n - 2) / (1 - r * r));
     const error = 1 / Math.sqrt(n - 3);
-    const half = normalQuantile(0.975) * error;
+    const half = normalQuantile((1 + level.value) / 2) * error;
     const z = (Math.atanh(r) - Math.atanh(rho0)) / error;
     const exists = n > 3;
     return succeeded({

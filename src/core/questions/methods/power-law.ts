@@ -2,6 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { mean, tTwoSided } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { fitAt, linearFit, ones } from "./linear-fit.ts";
 import { sources } from "./sources.ts";
 
@@ -17,12 +18,13 @@ export const powerLaw: Method = {
     x: { kind: "quantities", meaning: "explaining quantity, above zero" },
     y: { kind: "quantities", meaning: "explained quantity, above zero" },
     null_exponent: { kind: "number", optional: true, meaning: "exponent to test against, -1/3 if not given" },
+    level: levelInput,
     predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" },
   },
   fields: {
     exponent: { meaning: "exponent k" },
     se: { meaning: "its standard error" },
-    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_low: { meaning: "interval, lower" },
     ci95_high: { meaning: "upper" },
     log_constant: { meaning: "log c" },
     constant: { meaning: "c" },
@@ -32,15 +34,17 @@ export const powerLaw: Method = {
     sigma_log: { meaning: "residual standard deviation of log y" },
     smearing: { meaning: "factor from median to mean (Duan)" },
     fit: { meaning: "median at predict_at" },
-    pred_low: { meaning: "95 % interval of a next record, lower" },
+    pred_low: { meaning: "interval of a next record, lower" },
     pred_high: { meaning: "upper" },
   },
   source: sources.duan,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-    const fit = linearFit([ones(y.length), x.map(Math.log)], y.map(Math.log));
+    const fit = linearFit([ones(y.length), x.map(Math.log)], y.map(Math.log), undefined, level.value);
     const [constant, exponent] = [fit.coefficients[0] as number, fit.coefficients[1] as number];
     const against = typeof inputs.null_exponent === "number" ? inputs.null_exponent : -1 / 3;
     const t = (exponent - against) / (fit.standardErrors[1] as number);

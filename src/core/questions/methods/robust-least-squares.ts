@@ -1,41 +1,44 @@
 import type { Method } from "../../base/index.ts";
-import { succeeded } from "../../base/index.ts";
-import { tQuantile, tTwoSided } from "../../numerics/index.ts";
-import { completeInputs, plain } from "./complete-inputs.ts";
-import { linearFit, ones } from "./linear-fit.ts";
+import { declined, succeeded } from "../../base/index.ts";
+import { sumOfSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
+import { plain } from "./complete-inputs.ts";
+import { explainedBy, explainedByInputs, fitOf } from "./explained-by.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { robustErrors } from "./robust-errors.ts";
 import { sources } from "./sources.ts";
-
-const needs = { rows: 4, distinct: { x: 2 } };
 
 /** Least squares whose interval allows for an unequal scatter (HC0 to HC3), t with n - p degrees of freedom. */
 export const robustLeastSquares: Method = {
   id: "robust-se",
   name: "Least squares with errors for unequal scatter (HC3)",
   answers: "relation",
-  needs,
+  needs: { rows: 4 },
   inputs: {
-    x: { kind: "quantities", meaning: "explaining quantity" },
-    y: { kind: "quantities", meaning: "explained quantity" },
+    ...explainedByInputs,
+    level: levelInput,
   },
   fields: {
-    coef: { meaning: "constant and slope" },
+    coef: { meaning: "constant and slopes" },
     se_hc0: { meaning: "standard errors, HC0" },
     se_hc1: { meaning: "HC1" },
     se_hc2: { meaning: "HC2" },
     se_hc3: { meaning: "HC3" },
-    ci95_low_hc3: { meaning: "lower ends of the 95 % intervals" },
+    ci95_low_hc3: { meaning: "lower ends of the intervals" },
     ci95_high_hc3: { meaning: "upper ends" },
     p_hc3: { meaning: "two-sided p" },
   },
   source: sources.mackinnonWhite,
   run: (inputs) => {
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-    const fit = linearFit([ones(y.length), x], y);
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
+    const data = explainedBy(inputs, [], 2);
+    if (!data.ok) return data;
+    const made = fitOf(data.value, level.value);
+    if (!made.ok) return made;
+    const fit = made.value;
+    if (fit.residualSumOfSquares <= 1e-20 * sumOfSquares(data.value.y)) return declined("perfect-fit", { column: "y" });
     const se = robustErrors(fit, "hc3");
-    const multiple = tQuantile(0.975, fit.degreesOfFreedom);
+    const multiple = tQuantile((1 + level.value) / 2, fit.degreesOfFreedom);
     return succeeded({
       coef: plain(fit.coefficients),
       se_hc0: plain(robustErrors(fit, "hc0")),

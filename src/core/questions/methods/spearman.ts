@@ -3,6 +3,7 @@ import { succeeded } from "../../base/index.ts";
 import { midranks, normalQuantile, tTwoSided } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { correlation } from "./correlation.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };
@@ -50,10 +51,11 @@ export const spearman: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "one quantity or grade" },
     y: { kind: "quantities", meaning: "the other" },
+    level: levelInput,
   },
   fields: {
     rho: { meaning: "rank correlation" },
-    ci95_low: { meaning: "95 % interval, lower" },
+    ci95_low: { meaning: "interval, lower" },
     ci95_high: { meaning: "upper" },
     p_t: { meaning: "two-sided p by t" },
     p_exact: { meaning: "exact p, to nine records" },
@@ -61,12 +63,15 @@ export const spearman: Method = {
   },
   source: sources.bonettWright,
   run: (inputs) => {
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
     const [a, b, n] = [midranks(x), midranks(y), x.length];
     const rho = correlation(a, b);
-    const half = n > 3 ? normalQuantile(0.975) * Math.sqrt((1 + (rho * rho) / 2) / (n - 3)) : Number.NaN;
+    const half =
+      n > 3 ? normalQuantile((1 + level.value) / 2) * Math.sqrt((1 + (rho * rho) / 2) / (n - 3)) : Number.NaN;
     const open = Math.abs(rho) < 1;
     const exact = n <= MOST_EXACT ? exactP(a, b, new Set(x).size < n || new Set(y).size < n) : null;
     return succeeded({
