@@ -13,6 +13,7 @@ type Facts = {
   "wrong-dimension": { name: string; found: string; needed: string };
   "out-of-domain": { name: string; needed: string };
   "perfect-fit": { column: string };
+  "slope-may-be-zero": { name: string };
   "input-missing": { name: string; meaning: string };
   "input-unknown": { name: string; nearest: string; known: string };
   "unit-unknown": { name: string; unit: string };
@@ -50,6 +51,8 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
   "out-of-domain": ({ name, needed }) => `${name} is outside what this can be used for; it needs ${needed}.`,
   "perfect-fit": ({ column }) =>
     `${column} is given exactly by the others, so there is no scatter to judge by. Check that it was measured and not computed.`,
+  "slope-may-be-zero": ({ name }) =>
+    `The slope of the line may be zero, so any ${name} could have given this reading. Readings further apart, or more of them, are needed.`,
   "input-missing": ({ name, meaning }) => `${name} is missing (${meaning}). Give it among the inputs.`,
   "input-unknown": ({ name, nearest, known }) =>
     `There is no input ${name} here. ${nearest === "" ? `It takes ${known}.` : `${nearest} may be meant.`}`,

@@ -16,6 +16,33 @@ function explaining(one: StatsCase): Inputs {
 
 export const regressionAdapters: StatsAdapters = {
   "ols-multiple": { inputs: (one) => ({ ...plainInputs(one), ...numberedPredictors(one), ...pointsOf(one) }) },
+  "ols-nist": {
+    inputs: (one) => {
+      const model = String(one.options.model ?? "");
+      const { y, ...columns } = columnsOf(one);
+      const degree = /polynomial of degree (\d+)/.exec(model)?.[1];
+      return {
+        ...columns,
+        y: columnsOf(one)[modelOf(one).response] ?? y,
+        ...(degree === undefined ? {} : { degree: Number(degree) }),
+        constant: !/~\s*(0|-1)\b/.test(model),
+      };
+    },
+  },
+  "partial-correlation": {
+    inputs: (one) => {
+      const columns = columnsOf(one);
+      const [x, y] = [one.options.between].flat().map(String);
+      const given = [one.options.given].flat().map(String);
+      return {
+        x: columns[x ?? ""],
+        y: columns[y ?? ""],
+        ...Object.fromEntries(given.map((name, at) => [`z${at + 1}`, columns[name]])),
+        method: one.options.method ?? "pearson",
+        level: one.options.level,
+      };
+    },
+  },
   influence: {
     inputs: (one) => {
       const columns = columnsOf(one);

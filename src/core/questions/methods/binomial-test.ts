@@ -1,15 +1,21 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { binomialDensity, binomialLowerTail, binomialUpperTail } from "../../numerics/index.ts";
-import { NO_MORE_LIKELY } from "./fisher-p.ts";
+import {
+  betaQuantile,
+  betaUpperQuantile,
+  binomialDensity,
+  binomialLowerTail,
+  binomialUpperTail,
+} from "../../numerics/index.ts";
+import { alternativeFrom, alternativeInput, tailsOf } from "../counts/alternative-input.ts";
+import { EQUALLY_LIKELY } from "../counts/fisher-probabilities.ts";
 import { levelFrom, levelInput } from "./level-input.ts";
 import { numberInput } from "./number-input.ts";
-import { clopperPearsonInterval } from "./proportion-interval.ts";
 import { wholeCounts } from "./whole-counts.ts";
 
 /** Sum of the outcomes that are no more likely than the one seen; it is not twice a tail unless the base rate is one half. */
 function twoSided(k: number, n: number, rate: number): number {
-  const seen = binomialDensity(k, n, rate) * NO_MORE_LIKELY;
+  const seen = binomialDensity(k, n, rate) * (1 + EQUALLY_LIKELY);
   const expected = n * rate;
   if (k === expected) return 1;
   // The density rises to its mode and falls after it, so that the far side ends at one place, found by halving.
@@ -43,13 +49,15 @@ export const binomialTest: Method = {
       meaning: "rate to compare with, 0.5 unless given",
     },
     level: levelInput,
+    alternative: alternativeInput,
   },
   fields: {
     estimate: { meaning: "share held" },
+    p: { meaning: "p of the side looked at" },
     p_two_sided: { meaning: "outcomes no more likely than the one seen" },
     p_greater: { meaning: "p that it holds as often or more often" },
     p_less: { meaning: "p that it holds as seldom or more seldom" },
-    ci95_low: { meaning: "exact interval, lower" },
+    ci95_low: { meaning: "exact interval, lower; open on one side where one side is looked at" },
     ci95_high: { meaning: "upper" },
   },
   source: {
@@ -65,14 +73,21 @@ export const binomialTest: Method = {
     const [k = 0, n = 0] = counts.value;
     if (n < 1) return declined("too-few-records", { have: n, need: 1 });
     if (k > n) return declined("out-of-domain", { name: "k", needed: "a whole number from 0 to n" });
-    const { estimate, low, high } = clopperPearsonInterval(k, n, level.value);
+    const alternative = alternativeFrom(inputs);
+    const [lower, upper] = tailsOf(alternative, level.value);
+    const p = {
+      "two-sided": twoSided(k, n, rate.value),
+      greater: k === 0 ? 1 : binomialUpperTail(k - 1, n, rate.value),
+      less: binomialLowerTail(k, n, rate.value),
+    };
     return succeeded({
-      estimate,
-      p_two_sided: twoSided(k, n, rate.value),
-      p_greater: k === 0 ? 1 : binomialUpperTail(k - 1, n, rate.value),
-      p_less: binomialLowerTail(k, n, rate.value),
-      ci95_low: low,
-      ci95_high: high,
+      estimate: k / n,
+      p: p[alternative],
+      p_two_sided: p["two-sided"],
+      p_greater: p.greater,
+      p_less: p.less,
+      ci95_low: k === 0 || lower === 0 ? 0 : betaQuantile(lower, k, n - k + 1),
+      ci95_high: k === n || upper === 0 ? 1 : betaUpperQuantile(upper, k + 1, n - k),
     });
   },
 };

@@ -1,21 +1,21 @@
 import type { Method, MethodFields, MethodInputs, Outcome } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { generatorFromSeed } from "../../numerics/index.ts";
-import { knownNumber } from "./known-number.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
 import { alternativeFrom, alternativeInput, tailsOf } from "../counts/alternative-input.ts";
 import { conditionalOddsRatio } from "../counts/conditional-odds-ratio.ts";
 import { countTable, withoutEmptyMargins } from "../counts/count-table.ts";
 import { drawnTableP } from "../counts/drawn-table-p.ts";
 import { exactTableP } from "../counts/exact-table-p.ts";
 import { fisherProbabilities } from "../counts/fisher-probabilities.ts";
+import { knownNumber } from "./known-number.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 
 type Table = readonly (readonly number[])[];
 
 /** Tables that a 2 x 2 may have with its margins, and records that may be dealt again and again. */
 const MOST_TABLES = 1_000_000;
 const MOST_RECORDS = 1_000_000;
-const DEALT = 400_000_000;
+const DEALT = 100_000_000;
 const DRAWS = 100_000;
 const SEED = 20260314;
 
@@ -54,7 +54,8 @@ function larger(table: Table, inputs: MethodInputs): Outcome<MethodFields> {
   const draws = Math.max(1000, Math.min(wanted, Math.floor(DEALT / n)));
   const seed = typeof inputs.seed === "number" ? inputs.seed : SEED;
   const p = drawnTableP(kept, draws, generatorFromSeed(seed).split("tables"));
-  const why = inputs.draws === undefined ? "too many tables have these margins to walk them all" : "draws were asked for";
+  const why =
+    inputs.draws === undefined ? "too many tables have these margins to walk them all" : "draws were asked for";
   return succeeded({
     n,
     p,

@@ -15,10 +15,12 @@ import { fisherExact } from "./fisher-exact.ts";
 import { gamesHowell } from "./games-howell.ts";
 import { hedgesG } from "./hedges-g.ts";
 import { influence } from "./influence.ts";
+import { inversePrediction } from "./inverse-prediction.ts";
 import { kappa } from "./kappa.ts";
 import { kendall } from "./kendall.ts";
 import { krippendorffAlpha } from "./krippendorff-alpha.ts";
 import { kruskalWallis } from "./kruskal-wallis.ts";
+import { linearModel } from "./linear-model.ts";
 import { mannWhitney } from "./mann-whitney.ts";
 import { mcnemar } from "./mcnemar.ts";
 import { mixedModel } from "./mixed-model.ts";
@@ -28,6 +30,7 @@ import { ordinaryLeastSquares } from "./ordinary-least-squares.ts";
 import { originLeastSquares } from "./origin-least-squares.ts";
 import { pAdjust } from "./p-adjust.ts";
 import { pairedT } from "./paired-t.ts";
+import { partialCorrelation } from "./partial-correlation.ts";
 import { pearson } from "./pearson.ts";
 import { permutation } from "./permutation.ts";
 import { powerCorrelation } from "./power-correlation.ts";
@@ -37,6 +40,7 @@ import { powerProportion } from "./power-proportion.ts";
 import { powerT } from "./power-t.ts";
 import { proportionDifference } from "./proportion-difference.ts";
 import { proportionInterval } from "./proportion-interval.ts";
+import { reducedMajorAxis } from "./reduced-major-axis.ts";
 import { robustLeastSquares } from "./robust-least-squares.ts";
 import { spearman } from "./spearman.ts";
 import { theilSen } from "./theil-sen.ts";
@@ -50,6 +54,7 @@ export const questionMethods: readonly Method[] = [
   multipleLeastSquares,
   weightedLeastSquares,
   originLeastSquares,
+  linearModel,
   robustLeastSquares,
   clusterRobust,
   mixedModel,
@@ -59,9 +64,12 @@ export const questionMethods: readonly Method[] = [
   theilSen,
   deming,
   york,
+  reducedMajorAxis,
+  inversePrediction,
   pearson,
   spearman,
   kendall,
+  partialCorrelation,
   powerOfSlope,
   powerCorrelation,
   powerT,
