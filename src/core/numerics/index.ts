@@ -24,7 +24,6 @@ export * from "./distributions/f-tails.ts";
 export * from "./distributions/f-upper-quantile.ts";
 export * from "./distributions/f-upper-tail.ts";
 export * from "./distributions/gamma-tails.ts";
-export * from "./distributions/hypergeometric-density.ts";
 export * from "./distributions/log-gamma.ts";
 export * from "./distributions/noncentral-t-lower-tail.ts";
 export * from "./distributions/noncentral-t-quantile.ts";

@@ -11,7 +11,7 @@ import {
   answerWord,
   answerWords,
   finding,
-  fisherP,
+  fisherProbabilities,
   questionMethods,
   setAsideInWords,
 } from "../../../src/core/questions/index.ts";
@@ -149,7 +149,7 @@ it("counts families of words by group, and hears 'not bright'", () => {
       answerWord({ table: tableOf([words, density]), notes: words, word: "bright", x: density, lexicon, ...base }),
     ).sentence,
   ).toMatch(/^Pieces whose notes say bright \(8 of 16\) have 70\.\d+ kg\/m³ less density/);
-  closeTo(fisherP(3, 4, 1, 4), 0.4857142857142858, 1e-12); // the lady tasting tea, Fisher (1935)
+  closeTo(fisherProbabilities(3, 4, 1, 4).twoSided, 0.4857142857142858, 1e-12); // the lady tasting tea, Fisher (1935)
 });
 
 it("answers by the method that was asked for", () => {

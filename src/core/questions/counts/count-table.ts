@@ -26,8 +26,7 @@ export function countTable(given: unknown, name = "table"): Outcome<readonly (re
   const columns = table[0]?.length ?? 0;
   if (table.length < 2 || columns < 2 || table.some((row) => row.length !== columns))
     return declined("out-of-domain", { name, needed: "at least two rows and two columns, rows of one length" });
-  if (table.every((row) => row.every((count) => count === 0)))
-    return declined("too-few-records", { have: 0, need: 1 });
+  if (table.every((row) => row.every((count) => count === 0))) return declined("too-few-records", { have: 0, need: 1 });
   return succeeded(table);
 }
 

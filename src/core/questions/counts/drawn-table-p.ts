@@ -1,6 +1,6 @@
 import type { Generator } from "../../base/index.ts";
 import { logGamma } from "../../numerics/index.ts";
-import { EQUALLY_LIKELY } from "./fisher-exact.ts";
+import { EQUALLY_LIKELY } from "./fisher-probabilities.ts";
 
 /**
  * Fisher's p of a table by drawing tables with its margins: (1 + drawn tables no more likely than the one seen) / (1 + draws). Each record of a

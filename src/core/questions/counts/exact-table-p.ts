@@ -1,5 +1,5 @@
 import { compensatedSum, logGamma } from "../../numerics/index.ts";
-import { EQUALLY_LIKELY } from "./fisher-exact.ts";
+import { EQUALLY_LIKELY } from "./fisher-probabilities.ts";
 
 /** A set of remaining row totals: what can still follow it, and how likely or unlikely the rest of a table can make it. */
 type Node = {
@@ -94,7 +94,8 @@ function network(rows: readonly number[], columns: readonly number[]): readonly 
 export function exactTableP(table: readonly (readonly number[])[]): number | null {
   const rowTotals = table.map((row) => row.reduce((sum, each) => sum + each, 0));
   const columnTotals = (table[0] ?? []).map((_, at) => table.reduce((sum, row) => sum + (row[at] ?? 0), 0));
-  const [rows, columns] = rowTotals.length <= columnTotals.length ? [rowTotals, columnTotals] : [columnTotals, rowTotals];
+  const [rows, columns] =
+    rowTotals.length <= columnTotals.length ? [rowTotals, columnTotals] : [columnTotals, rowTotals];
   const stages = network(rows, columns.toSorted(descending));
   if (!stages) return null;
   const seen =

@@ -2,8 +2,8 @@ import type { Check, Estimate, Finding } from "../../base/index.ts";
 import type { ColumnTable, LabelColumn, WordsColumn } from "../../columns/index.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
+import { fisherProbabilities } from "../counts/fisher-probabilities.ts";
 import { finding } from "../finding.ts";
-import { fisherP } from "../methods/fisher-p.ts";
 import { wilsonInterval } from "../methods/proportion-interval.ts";
 import { sources } from "../methods/sources.ts";
 import { refused } from "../refused.ts";
@@ -60,7 +60,7 @@ export function answerWords({ table, notes, across, lexicon, mask, asked }: Word
     for (let a = 0; a < hits.length; a++)
       for (let b = a + 1; b < hits.length; b++) {
         const [ka, na, kb, nb] = [hits[a] ?? 0, groups.counts[a] ?? 1, hits[b] ?? 0, groups.counts[b] ?? 1];
-        const p = fisherP(ka, na, kb, nb);
+        const p = fisherProbabilities(ka, na, kb, nb).twoSided;
         const [nameA, nameB] = [groups.names[a] ?? "", groups.names[b] ?? ""];
         pairs.push(
           ka / na >= kb / nb

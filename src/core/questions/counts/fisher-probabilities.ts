@@ -14,13 +14,7 @@ export type FisherProbabilities = { readonly twoSided: number; readonly greater:
  * Source: R. A. Fisher (1935), The Design of Experiments, section 11.
  * @example fisherProbabilities(3, 4, 1, 4).twoSided // 0.4857142857142857 (34/70, the lady tasting tea)
  */
-export function fisherProbabilities(
-  k1: number,
-  n1: number,
-  k2: number,
-  n2: number,
-  logOdds = 0,
-): FisherProbabilities {
+export function fisherProbabilities(k1: number, n1: number, k2: number, n2: number, logOdds = 0): FisherProbabilities {
   const law = twoByTwoLaw(k1, n1, k2, n2);
   const chances = twoByTwoProbabilities(law, logOdds);
   const at = k1 - law.low;
@@ -32,7 +26,3 @@ export function fisherProbabilities(
     less: capped(chances.subarray(0, at + 1)),
   };
 }
-
-/** The two-sided p alone, as the answers about words take it. Arguments as fisherProbabilities. */
-export const fisherExact = (k1: number, n1: number, k2: number, n2: number): number =>
-  fisherProbabilities(k1, n1, k2, n2).twoSided;
