@@ -1,6 +1,6 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { centralMoments, normalQuantile } from "../../numerics/index.ts";
+import { centralMoments, mean, normalQuantile } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { levelFrom, levelInput } from "./level-input.ts";
 
@@ -42,15 +42,19 @@ export const concordance: Method = {
     if (!(sxx > 0) || !(syy > 0)) return declined("no-spread", { column: sxx > 0 ? "y" : "x" });
     let sxy = 0;
     for (let i = 0; i < n; i++) sxy += (((x[i] as number) - one.mean) * ((y[i] as number) - two.mean)) / n;
-    const shift = one.mean - two.mean;
+    // The mean of the differences, not the difference of the means: a common offset costs no digits.
+    const shift = mean(x.map((value, i) => value - (y[i] as number)));
     const ccc = (2 * sxy) / (sxx + syy + shift ** 2);
+    if (!Number.isFinite(ccc)) return declined("not-finite", { name: "the concordance" });
     const r = sxy / Math.sqrt(sxx * syy);
     const location = shift / Math.sqrt(Math.sqrt(sxx * syy));
-    const rest = 1 - ccc ** 2;
+    // Concordance over correlation in closed form, so that no correlation at all does no harm below.
+    const bias = (2 * Math.sqrt(sxx) * Math.sqrt(syy)) / (sxx + syy + shift ** 2);
+    const rest = (1 - ccc) * (1 + ccc);
     const variance =
-      (((1 - r ** 2) * ccc ** 2) / (rest * r ** 2) +
-        (2 * ccc ** 3 * (1 - ccc) * location ** 2) / (r * rest ** 2) -
-        (ccc ** 4 * location ** 4) / (2 * r ** 2 * rest ** 2)) /
+      (((1 - r) * (1 + r) * bias ** 2) / rest +
+        (2 * ccc ** 2 * bias * (1 - ccc) * location ** 2) / rest ** 2 -
+        (ccc ** 2 * bias ** 2 * location ** 4) / (2 * rest ** 2)) /
       (n - 2);
     const error = Math.sqrt(variance);
     const isKnown = Number.isFinite(error) && rest > 0;
@@ -59,7 +63,7 @@ export const concordance: Method = {
     return succeeded({
       ccc,
       r,
-      bias_correction: r === 0 ? null : ccc / r,
+      bias_correction: bias,
       location_shift: location,
       scale_shift: Math.sqrt(sxx / syy),
       se_z: isKnown ? error : null,
