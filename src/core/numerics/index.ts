@@ -36,6 +36,7 @@ export * from "./distributions/normal-range-moments.ts";
 export { normalUpperTail } from "./distributions/normal-upper-tail.ts";
 export * from "./distributions/poisson-density.ts";
 export * from "./distributions/poisson-deviance.ts";
+export { rangeTail } from "./distributions/range-tail.ts";
 export * from "./distributions/scaled-chi-nodes.ts";
 export * from "./distributions/stirling-error.ts";
 export * from "./distributions/studentized-range-lower-tail.ts";

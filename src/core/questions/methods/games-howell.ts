@@ -1,6 +1,6 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { studentizedRangeQuantile, studentizedRangeUpperTail } from "../../numerics/index.ts";
+import { rangeTail, studentizedRangeQuantile, studentizedRangeUpperTail } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { groupColumns, orderInput } from "./group-columns.ts";
 import { groupMoments } from "./group-moments.ts";
@@ -53,14 +53,15 @@ export const gamesHowell: Method = {
     if (groups.variances.filter((value) => value === 0).length > 1) return declined("no-spread", { column: "value" });
     const pairs = pairwiseDifferences(groups, level.value);
     const usual = oneWayAnova(groups);
-    const critical = studentizedRangeQuantile(level.value, names.length, usual.df2);
+    const tail = rangeTail(names.length);
+    const critical = studentizedRangeQuantile(level.value, names.length, usual.df2, tail);
     const tukey = pairs.map(({ first, second, difference }) => {
       const se = Math.sqrt(
         ((usual.within / usual.df2) * (1 / (groups.counts[first] as number) + 1 / (groups.counts[second] as number))) /
           2,
       );
       return {
-        p: studentizedRangeUpperTail(Math.abs(difference) / se, names.length, usual.df2),
+        p: studentizedRangeUpperTail(Math.abs(difference) / se, names.length, usual.df2, tail),
         low: difference - critical * se,
         high: difference + critical * se,
       };
@@ -75,6 +76,7 @@ export const gamesHowell: Method = {
           (Math.abs(pair.difference) * Math.SQRT2) / pair.standardError,
           names.length,
           pair.degreesOfFreedom,
+          tail,
         ),
       ),
       gh_low: pairs.map((pair) => pair.low),

@@ -1,4 +1,4 @@
-import { studentizedRangeQuantile } from "../../numerics/index.ts";
+import { rangeTail, studentizedRangeQuantile } from "../../numerics/index.ts";
 import type { GroupMoments } from "./group-moments.ts";
 import { welchDifference } from "./welch-difference.ts";
 
@@ -16,11 +16,12 @@ export type PairDifference = {
 /** All pairs by Games and Howell: Welch's standard error and degrees of freedom, the studentized range for the number of groups. */
 export function pairwiseDifferences(groups: GroupMoments, level = 0.95): readonly PairDifference[] {
   const k = groups.counts.length;
+  const tail = rangeTail(k);
   const pairs: PairDifference[] = [];
   for (let first = 0; first < k; first++)
     for (let second = first + 1; second < k; second++) {
       const { difference, standardError, degreesOfFreedom } = welchDifference(groups, second, first);
-      const half = (studentizedRangeQuantile(level, k, degreesOfFreedom) * standardError) / Math.SQRT2;
+      const half = (studentizedRangeQuantile(level, k, degreesOfFreedom, tail) * standardError) / Math.SQRT2;
       pairs.push({
         first,
         second,
