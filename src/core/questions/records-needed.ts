@@ -2,9 +2,9 @@ import { noncentralTUpperTail, tQuantile } from "../numerics/index.ts";
 
 const MOST = 100_000;
 
-/** Power of a two-sided t test at level 0.05 with `records` records, when the noncentrality is `noncentrality`. */
-export function powerOfT(noncentrality: number, degreesOfFreedom: number): number {
-  const critical = tQuantile(0.975, degreesOfFreedom);
+/** Power of a two-sided t test at level alpha (0.05 unless given) with `records` records, when the noncentrality is `noncentrality`. */
+export function powerOfT(noncentrality: number, degreesOfFreedom: number, alpha = 0.05): number {
+  const critical = -tQuantile(alpha / 2, degreesOfFreedom);
   return (
     noncentralTUpperTail(critical, degreesOfFreedom, noncentrality) +
     noncentralTUpperTail(critical, degreesOfFreedom, -noncentrality)
@@ -17,9 +17,15 @@ export function powerOfT(noncentrality: number, degreesOfFreedom: number): numbe
  * parameters: coefficients fitted. Returns a whole number >= records, or null when 100,000 would not do.
  * Source: J. Cohen (1988), Statistical Power Analysis, chapter 9, by the noncentral t law; power at the estimate is a planning figure only.
  */
-export function recordsNeeded(ratio: number, records: number, parameters: number, power = 0.8): number | null {
+export function recordsNeeded(
+  ratio: number,
+  records: number,
+  parameters: number,
+  power = 0.8,
+  alpha = 0.05,
+): number | null {
   const reaches = (n: number) =>
-    powerOfT(Math.abs(ratio) * Math.sqrt((n - 1) / (records - 1)), n - parameters) >= power;
+    powerOfT(Math.abs(ratio) * Math.sqrt((n - 1) / (records - 1)), n - parameters, alpha) >= power;
   if (!(Math.abs(ratio) > 0) || !reaches(MOST)) return null;
   let low = Math.max(records, parameters + 1);
   if (reaches(low)) return low;

@@ -1,21 +1,24 @@
 import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { normalLowerTail, normalQuantile, tQuantile } from "../../numerics/index.ts";
+import { plannedAlternativeInput, plannedEffect } from "../counts/alternative-input.ts";
 import { numberInputs } from "./number-input.ts";
 import { smallestCount, wholeCount } from "./smallest-count.ts";
 
-/** Power from Fisher's z of the critical correlation of the t test, with the term r / (2 (n - 1)) of its mean; both tails. */
-function powerOfCorrelation(r: number, n: number, alpha: number): number {
-  const t = -tQuantile(alpha / 2, n - 2);
-  const critical = Math.atanh(Math.sqrt((t * t) / (t * t + n - 2)));
+/** Power from Fisher's z of the critical correlation of the t test, with the term r / (2 (n - 1)) of its mean. sides: 2 counts both tails. */
+function powerOfCorrelation(r: number, n: number, alpha: number, sides: 1 | 2): number {
+  const t = -tQuantile(alpha / sides, n - 2);
+  const critical = Math.atanh(t / Math.sqrt(t * t + n - 2));
   const z = Math.atanh(r) + r / (2 * (n - 1));
-  return normalLowerTail((z - critical) * Math.sqrt(n - 3)) + normalLowerTail((-z - critical) * Math.sqrt(n - 3));
+  const near = normalLowerTail((z - critical) * Math.sqrt(n - 3));
+  return sides === 1 ? near : near + normalLowerTail((-z - critical) * Math.sqrt(n - 3));
 }
 
 /** The usual power by Fisher's z alone. */
-function plainPower(r: number, n: number, alpha: number): number {
-  const [z, critical] = [Math.atanh(r) * Math.sqrt(n - 3), -normalQuantile(alpha / 2)];
-  return normalLowerTail(z - critical) + normalLowerTail(-z - critical);
+function plainPower(r: number, n: number, alpha: number, sides: 1 | 2): number {
+  const [z, critical] = [Math.atanh(r) * Math.sqrt(n - 3), -normalQuantile(alpha / sides)];
+  const near = normalLowerTail(z - critical);
+  return sides === 1 ? near : near + normalLowerTail(-z - critical);
 }
 
 /** How surely a correlation would be seen, and how many records it would take. */
@@ -29,6 +32,7 @@ export const powerCorrelation: Method = {
     n: { kind: "number", above: 3, meaning: "records now" },
     alpha: { kind: "number", above: 0, below: 1, optional: true, meaning: "level of the test, 0.05 unless given" },
     target_power: { kind: "number", above: 0, below: 1, optional: true, meaning: "wanted power, 0.8 unless given" },
+    alternative: plannedAlternativeInput,
   },
   fields: {
     power: { meaning: "power now: z of the critical t, with the r / (2 (n - 1)) term" },
@@ -50,14 +54,14 @@ export const powerCorrelation: Method = {
     });
     if (!given.ok) return given;
     const { n, alpha, target_power: target } = given.value;
-    const r = Math.abs(given.value.r);
-    const needed = r > 0 ? smallestCount((count) => powerOfCorrelation(r, count, alpha), target, 4) : null;
+    const [r, sides] = plannedEffect(inputs, given.value.r);
+    const needed = r > 0 ? smallestCount((count) => powerOfCorrelation(r, count, alpha, sides), target, 4) : null;
     return succeeded({
-      power: powerOfCorrelation(r, n, alpha),
+      power: powerOfCorrelation(r, n, alpha, sides),
       n_for_target: needed,
       n_for_target_ceiling: needed === null ? null : wholeCount(needed),
       more_needed: needed === null ? null : Math.max(0, wholeCount(needed) - n),
-      power_plain_fisher: plainPower(r, n, alpha),
+      power_plain_fisher: plainPower(r, n, alpha, sides),
     });
   },
 };

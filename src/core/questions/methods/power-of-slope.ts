@@ -1,9 +1,10 @@
 import type { Method } from "../../base/index.ts";
-import { succeeded } from "../../base/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
 import { standardDeviation } from "../../numerics/index.ts";
 import { powerOfT, recordsNeeded } from "../records-needed.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { linearFit, ones } from "./linear-fit.ts";
+import { numberInputs } from "./number-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 4, distinct: { x: 2 } };
@@ -17,7 +18,8 @@ export const powerOfSlope: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "explaining quantity" },
     y: { kind: "quantities", meaning: "explained quantity" },
-    target_power: { kind: "number", optional: true, meaning: "wanted power, 0.8 if not given" },
+    alpha: { kind: "number", above: 0, below: 1, optional: true, meaning: "level of the test, 0.05 unless given" },
+    target_power: { kind: "number", above: 0, below: 1, optional: true, meaning: "wanted power, 0.8 unless given" },
   },
   fields: {
     slope: { meaning: "slope now" },
@@ -25,7 +27,7 @@ export const powerOfSlope: Method = {
     sd_x: { meaning: "standard deviation of x" },
     ncp: { meaning: "noncentrality now" },
     power_now: { meaning: "power now" },
-    n_needed: { meaning: "records needed in all" },
+    n_needed: { meaning: "records needed in all, at least those that there are; withheld where 100,000 would not do" },
     more_needed: { meaning: "records more" },
   },
   source: sources.cohen,
@@ -33,17 +35,22 @@ export const powerOfSlope: Method = {
     const complete = completeInputs(inputs, ["x", "y"], [], needs);
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const given = numberInputs(inputs, {
+      alpha: { above: 0, below: 1, otherwise: 0.05 },
+      target_power: { above: 0, below: 1, otherwise: 0.8 },
+    });
+    if (!given.ok) return given;
+    const { alpha, target_power: target } = given.value;
     const fit = linearFit([ones(y.length), x], y);
     const ratio = Math.abs(fit.t[1] as number);
-    const needed = Number.isFinite(ratio)
-      ? recordsNeeded(ratio, x.length, 2, typeof inputs.target_power === "number" ? inputs.target_power : 0.8)
-      : null;
+    if (!(fit.sigma > 0) || !Number.isFinite(ratio)) return declined("perfect-fit", { column: "y" });
+    const needed = recordsNeeded(ratio, x.length, 2, target, alpha);
     return succeeded({
       slope: fit.coefficients[1],
       sigma: fit.sigma,
       sd_x: standardDeviation(x),
       ncp: ratio,
-      power_now: powerOfT(ratio, fit.degreesOfFreedom),
+      power_now: powerOfT(ratio, fit.degreesOfFreedom, alpha),
       n_needed: needed,
       more_needed: needed === null ? null : needed - x.length,
     });
