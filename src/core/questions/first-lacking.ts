@@ -8,6 +8,13 @@ export type Supply = {
   readonly names?: Readonly<Record<string, string>>;
 };
 
+/** Whether an array has so many different values; looks no further than it must. */
+function hasDistinct(array: ArrayLike<number>, need: number): boolean {
+  const seen = new Set<number>();
+  for (let i = 0; i < array.length && seen.size < need; i++) seen.add(array[i] as number);
+  return seen.size >= need;
+}
+
 /** The first thing that the data lack for a method, as a refusal; null when nothing does. Checks rows, groups, distinct values, signs in this order. */
 export function firstLacking(needs: Needs, supply: Supply): Refusal | null {
   const nameOf = (input: string) => supply.names?.[input] ?? input;
@@ -21,7 +28,7 @@ export function firstLacking(needs: Needs, supply: Supply): Refusal | null {
         return { code: "not-finite", facts: { name: `record ${i + 1} of ${nameOf(input)}` } };
   for (const [input, need] of Object.entries(needs.distinct ?? {})) {
     const array = supply.arrays?.[input];
-    if (array && new Set(Array.from(array)).size < need) return { code: "no-spread", facts: { column: nameOf(input) } };
+    if (array && !hasDistinct(array, need)) return { code: "no-spread", facts: { column: nameOf(input) } };
   }
   for (const input of needs.positive ?? []) {
     const array = supply.arrays?.[input];

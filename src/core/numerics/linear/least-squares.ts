@@ -45,10 +45,59 @@ function inverseOfR(qr: HouseholderQr): Float64Array[] {
 
 /** The power of two nearest the largest size in a column, so that squares neither overflow nor vanish; 1 for a column of zeros. */
 function sizeOf(column: Float64Array): number {
-  const largest = column.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  let largest = 0;
+  for (let i = 0; i < column.length; i++) largest = Math.max(largest, Math.abs(column[i] as number));
   return largest > 0 && Number.isFinite(largest)
     ? 2 ** Math.max(-1000, Math.min(1000, Math.round(Math.log2(largest))))
     : 1;
+}
+
+/** A column over its size, times the roots of the weights where there are any. */
+function scaled(column: Float64Array, size: number, root: Float64Array | null): Float64Array {
+  const made = new Float64Array(column.length);
+  for (let i = 0; i < made.length; i++) made[i] = (column[i] as number) / size;
+  if (root) for (let i = 0; i < made.length; i++) made[i] = (made[i] as number) * (root[i] as number);
+  return made;
+}
+
+/** y - X b, each a compensated sum; column after column. Source: D. E. Knuth (1998), The Art of Computer Programming 2, 4.2.2, theorem B. */
+function residualsOf(X: readonly Float64Array[], y: Float64Array, b: Float64Array): Float64Array {
+  const sums = y.slice();
+  const lost = new Float64Array(y.length);
+  for (const [j, column] of X.entries()) {
+    const factor = -(b[j] as number);
+    for (let i = 0; i < sums.length; i++) {
+      const [sum, term] = [sums[i] as number, factor * (column[i] as number)];
+      const next = sum + term;
+      const part = next - sum;
+      lost[i] = (lost[i] as number) + (sum - (next - part) + (term - part));
+      sums[i] = next;
+    }
+  }
+  for (let i = 0; i < sums.length; i++) sums[i] = (sums[i] as number) + (lost[i] as number);
+  return sums;
+}
+
+function sumOfWeightedSquares(residuals: Float64Array, weights: Float64Array | undefined): number {
+  const squares = new Float64Array(residuals.length);
+  for (let i = 0; i < squares.length; i++)
+    squares[i] = (residuals[i] as number) ** 2 * (weights ? (weights[i] as number) : 1);
+  return compensatedSum(squares);
+}
+
+/** Inverse of X'WX from R: R^-1 R^-T, in the order and the units of the columns. */
+function inverseOf(qr: HouseholderQr, sizes: readonly number[]): Float64Array[] {
+  const columns = inverseOfR(qr);
+  const inverse = sizes.map(() => new Float64Array(sizes.length));
+  for (let a = 0; a < qr.rank; a++)
+    for (let b = 0; b < qr.rank; b++) {
+      let sum = 0;
+      for (let j = Math.max(a, b); j < qr.rank; j++)
+        sum += ((columns[j] as Float64Array)[a] as number) * ((columns[j] as Float64Array)[b] as number);
+      const [row, column] = [qr.pivot[a] as number, qr.pivot[b] as number];
+      (inverse[row] as Float64Array)[column] = sum / (sizes[row] as number) / (sizes[column] as number);
+    }
+  return inverse;
 }
 
 function leverageOf(qr: HouseholderQr, n: number): Float64Array {
@@ -73,49 +122,35 @@ export function leastSquares(X: readonly Float64Array[], y: Float64Array, weight
   const n = y.length;
   const p = X.length;
   const root = weights ? weights.map(Math.sqrt) : null;
-  const scaled = (column: Float64Array) => (root ? column.map((value, i) => value * (root[i] as number)) : column);
   const sizes = X.map(sizeOf);
   const qr = householderQr(
-    X.map((column, j) => scaled(column).map((value) => value / (sizes[j] as number))),
+    X.map((column, j) => scaled(column, sizes[j] as number, root)),
     TOLERANCE,
   );
   const coefficients = new Float64Array(p).fill(qr.rank < p ? Number.NaN : 0);
-  const residuals = Float64Array.from(y);
+  let residuals: Float64Array = y.slice();
   for (let pass = 0; pass < 2 && qr.rank === p; pass++) {
-    const right = Float64Array.from(scaled(residuals));
+    const right = scaled(residuals, 1, root);
     for (let j = 0; j < qr.rank; j++) reflected(qr, j, right);
     const step = solved(qr, right);
     for (let j = 0; j < p; j++) {
       const at = qr.pivot[j] as number;
       coefficients[at] = (coefficients[at] as number) + (step[j] as number) / (sizes[at] as number);
     }
-    const terms = new Float64Array(p + 1);
-    for (let i = 0; i < n; i++) {
-      terms[p] = y[i] as number;
-      for (let j = 0; j < p; j++) terms[j] = -((X[j] as Float64Array)[i] as number) * (coefficients[j] as number);
-      residuals[i] = compensatedSum(terms);
-    }
+    residuals = residualsOf(X, y, coefficients);
   }
-  const columns = inverseOfR(qr);
-  const inverse = Array.from({ length: p }, () => new Float64Array(p));
-  for (let a = 0; a < qr.rank; a++)
-    for (let b = 0; b < qr.rank; b++) {
-      let sum = 0;
-      for (let j = Math.max(a, b); j < qr.rank; j++)
-        sum += ((columns[j] as Float64Array)[a] as number) * ((columns[j] as Float64Array)[b] as number);
-      const [row, column] = [qr.pivot[a] as number, qr.pivot[b] as number];
-      (inverse[row] as Float64Array)[column] = sum / (sizes[row] as number) / (sizes[column] as number);
-    }
+  const fitted = new Float64Array(n);
+  for (let i = 0; i < n; i++) fitted[i] = (y[i] as number) - (residuals[i] as number);
   const counted = root ? root.reduce((count, w) => count + (w > 0 ? 1 : 0), 0) : n;
   return {
     coefficients,
     residuals,
-    fitted: y.map((value, i) => value - (residuals[i] as number)),
+    fitted,
     leverage: leverageOf(qr, n),
-    inverse,
+    inverse: inverseOf(qr, sizes),
     rank: qr.rank,
     dependent: qr.pivot.slice(qr.rank),
-    residualSumOfSquares: compensatedSum(residuals.map((r, i) => r * r * (weights ? (weights[i] as number) : 1))),
+    residualSumOfSquares: sumOfWeightedSquares(residuals, weights),
     degreesOfFreedom: counted - qr.rank,
   };
 }

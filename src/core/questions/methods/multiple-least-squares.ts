@@ -1,23 +1,18 @@
 import type { Method, MethodInputs } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
+import { sumOfSquares } from "../../numerics/index.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
 import { leastSquaresFields, leastSquaresSpecs } from "./least-squares-fields.ts";
 import { levelFrom, levelInput } from "./level-input.ts";
-import { explainedShare, linearFit, ones } from "./linear-fit.ts";
+import { linearFit, ones } from "./linear-fit.ts";
 import { sources } from "./sources.ts";
 
 const NAMES = ["x1", "x2", "x3", "x4", "x5", "x6", "x7", "x8"] as const;
 const given = (inputs: MethodInputs): readonly string[] => NAMES.filter((name) => inputs[name] !== undefined);
 
-/** How much the variance of each coefficient grows because the columns resemble each other: 1 / (1 - R2 of each on the others). */
-const inflation = (columns: readonly Float64Array[]): number[] =>
-  columns.map(
-    (column, j) =>
-      1 /
-      (1 -
-        explainedShare(linearFit([ones(column.length), ...columns.filter((_, k) => k !== j)], column), column, true)
-          .r2),
-  );
+/** How much the variance of each coefficient grows because the columns resemble each other: its part of (X'X)^-1 times its own squares. */
+const inflation = (columns: readonly Float64Array[], inverse: readonly Float64Array[]): number[] =>
+  columns.map((column, j) => ((inverse[j + 1] as Float64Array)[j + 1] as number) * sumOfSquares(column));
 
 /** Least squares of y on several quantities with a constant. A quantity that says the same as the others is refused by name, never dropped. */
 export const multipleLeastSquares: Method = {
@@ -59,7 +54,7 @@ export const multipleLeastSquares: Method = {
     const places = (lists[0] ?? []).map((_, row) => [1, ...lists.map((list) => Number(list[row]))]);
     return succeeded({
       ...leastSquaresFields(fit, y, true, complete.value.setAside, places),
-      vif: plain(inflation(columns)),
+      vif: plain(inflation(columns, fit.inverse)),
     });
   },
 };
