@@ -1,36 +1,41 @@
 import { normalLowerTail, normalQuantile } from "../../numerics/index.ts";
 
-export type BcaLevels = {
-  readonly z0: number;
-  readonly acceleration: number;
-  readonly low: number;
-  readonly high: number;
-};
-
-/** Differences below this share of the figure's spread are ties that rounding has parted. */
-const TIE = 1e-12;
+export type BcaLevels = { readonly low: number; readonly high: number };
 
 /**
- * Levels at which the law of resamples is read, corrected for bias and for a spread that changes with the figure (BCa).
- * sorted: figures of resamples in rising order; estimate; leftOut: the figure with each unit left out; level of the interval.
- * z0 counts ties with the estimate as one half; acceleration = sum u^3 / (6 (sum u^2)^1.5), u = mean less each left-out figure; zero where those agree.
- * Source: Efron (1987), JASA 82, 171-185; Efron and Tibshirani (1993), An Introduction to the Bootstrap, chapter 14.
+ * Levels at which the law of resamples is read, corrected for bias and for a spread that changes with the figure (BCa):
+ * P(Z < z0 + (z0 + z) / (1 - acceleration (z0 + z))) at the quantiles z of (1 - level) / 2 and (1 + level) / 2.
+ * z0, acceleration: finite. NaN for a limit that has none: the denominator is not above zero.
+ * Source: B. Efron (1987), JASA 82, 171-185; B. Efron, R. Tibshirani (1993), An Introduction to the Bootstrap, eq. 14.10.
+ * @example bcaLevels(0, 0, 0.95) // 0.025 and 0.975
  */
-export function bcaLevels(sorted: Float64Array, estimate: number, leftOut: Float64Array, level: number): BcaLevels {
-  const slack = TIE * Math.max(Math.abs(estimate), (sorted.at(-1) ?? 0) - (sorted[0] ?? 0));
-  let below = 0;
-  for (const figure of sorted) below += figure < estimate - slack ? 1 : figure <= estimate + slack ? 0.5 : 0;
-  const z0 = normalQuantile(below / sorted.length);
-  const centre = leftOut.reduce((sum, figure) => sum + figure, 0) / leftOut.length;
-  let [squares, cubes] = [0, 0];
-  for (const figure of leftOut) {
-    squares += (centre - figure) ** 2;
-    cubes += (centre - figure) ** 3;
-  }
-  const acceleration = squares > 0 ? cubes / (6 * squares ** 1.5) : 0;
-  const corrected = (p: number) => {
-    const z = z0 + normalQuantile(p);
-    return normalLowerTail(z0 + z / (1 - acceleration * z));
+export function bcaLevels(z0: number, acceleration: number, level: number): BcaLevels {
+  const half = normalQuantile((1 - level) / 2);
+  const corrected = (quantile: number) => {
+    const z = z0 + quantile;
+    const rest = 1 - acceleration * z;
+    return rest > 0 ? normalLowerTail(z0 + z / rest) : Number.NaN;
   };
-  return { z0, acceleration, low: corrected((1 - level) / 2), high: corrected((1 + level) / 2) };
+  return { low: corrected(half), high: corrected(-half) };
+}
+
+/**
+ * The acceleration: sum u^3 / (6 (sum u^2)^1.5). u: (n - 1) / n times the mean less each figure with one unit left out, both of the unit's own stratum of n.
+ * For one stratum the factor falls out. leftOut: NaN where there is no figure, and left aside; starts: first unit of each stratum, and the number of
+ * units at the end. Zero where nothing changes the figure.
+ * Source: B. Efron, R. Tibshirani (1993), An Introduction to the Bootstrap, eq. 14.15; A. C. Davison, D. V. Hinkley (1997), Bootstrap Methods, section 3.2.
+ */
+export function accelerationOf(leftOut: Float64Array, starts: Int32Array): number {
+  let [squares, cubes] = [0, 0];
+  for (let stratum = 1; stratum < starts.length; stratum++) {
+    const own = leftOut.subarray(starts[stratum - 1], starts[stratum]).filter(Number.isFinite);
+    const first = own[0] ?? 0;
+    const mean = own.reduce((sum, figure) => sum + (figure - first) / own.length, 0);
+    for (const figure of own) {
+      const u = ((own.length - 1) / own.length) * (mean - (figure - first));
+      squares += u * u;
+      cubes += u * u * u;
+    }
+  }
+  return squares > 0 ? cubes / (6 * squares ** 1.5) : 0;
 }

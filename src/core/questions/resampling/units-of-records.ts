@@ -1,40 +1,44 @@
+import { mean } from "../../numerics/index.ts";
 import { SUMS } from "./resampled-statistic.ts";
-import type { Units } from "./resampled-values.ts";
 
 /**
- * Records as units to draw, one each, or all of one cluster together: sums of x and y less their means, and the values of x as they are.
- * x, y: of one length (y of zeros where there is none); codes: cluster of each record, null for every record by itself. Also the mean of x.
+ * Units that are drawn: records, or whole clusters of them. Their sums of x and y, six a unit; all values of x in rising order with the unit of each;
+ * and the first unit of each stratum, with their number at the end: a unit is replaced by one of its own stratum.
+ */
+export type Units = {
+  readonly count: number;
+  readonly sums: Float64Array;
+  readonly values: Float64Array;
+  readonly unitOf: Int32Array;
+  readonly starts: Int32Array;
+};
+
+/**
+ * The units of records. x, y: of one length, less their means in what is made; unitOf: unit of each record, 0 to count - 1; starts: as in Units.
+ * `centre` is the mean of x.
  */
 export function unitsOfRecords(
   x: Float64Array,
   y: Float64Array,
-  codes: Int32Array | null,
+  unitOf: Int32Array,
+  starts: Int32Array,
 ): { readonly units: Units; readonly centre: number } {
-  const n = x.length;
-  const meanOf = (values: Float64Array) => {
-    const first = values[0] ?? 0;
-    return first + values.reduce((sum, value) => sum + (value - first), 0) / n;
-  };
-  const [mx, my] = [meanOf(x), meanOf(y)];
-  const count = codes ? codes.reduce((most, code) => Math.max(most, code + 1), 0) : n;
+  const [centre, centreY] = [mean(x), mean(y)];
+  const count = starts.at(-1) ?? 0;
   const sums = new Float64Array(count * SUMS);
-  const sizes = new Int32Array(count);
-  for (let i = 0; i < n; i++) {
-    const unit = codes ? (codes[i] as number) : i;
-    const [dx, dy] = [(x[i] as number) - mx, (y[i] as number) - my];
-    const parts = [1, dx, dy, dx * dx, dx * dy, dy * dy];
-    for (let k = 0; k < SUMS; k++) sums[unit * SUMS + k] = (sums[unit * SUMS + k] as number) + (parts[k] as number);
-    sizes[unit] = (sizes[unit] as number) + 1;
+  const add = (at: number, value: number) => {
+    sums[at] = (sums[at] as number) + value;
+  };
+  for (let i = 0; i < x.length; i++) {
+    const [dx, dy, at] = [(x[i] as number) - centre, (y[i] as number) - centreY, (unitOf[i] as number) * SUMS];
+    add(at, 1);
+    add(at + 1, dx);
+    add(at + 2, dy);
+    add(at + 3, dx * dx);
+    add(at + 4, dx * dy);
+    add(at + 5, dy * dy);
   }
-  const ends = new Int32Array(count);
-  for (let unit = 0; unit < count; unit++) ends[unit] = (ends[unit - 1] ?? 0) + (sizes[unit] as number);
-  const values = new Float64Array(n);
-  const next = ends.map((end, unit) => end - (sizes[unit] as number));
-  for (let i = 0; i < n; i++) {
-    const unit = codes ? (codes[i] as number) : i;
-    const place = next[unit] as number;
-    values[place] = x[i] as number;
-    next[unit] = place + 1;
-  }
-  return { units: { count, sums, values, ends }, centre: mx };
+  const order = Int32Array.from(x.keys()).sort((a, b) => (x[a] as number) - (x[b] as number));
+  const values = Float64Array.from(order, (i) => (x[i] as number) - centre);
+  return { units: { count, sums, values, unitOf: Int32Array.from(order, (i) => unitOf[i] as number), starts }, centre };
 }
