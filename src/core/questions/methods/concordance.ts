@@ -39,6 +39,8 @@ export const concordance: Method = {
     const n = x.length;
     const [one, two] = [centralMoments(x), centralMoments(y)];
     const [sxx, syy] = [one.m2, two.m2];
+    if (!Number.isFinite(sxx) || !Number.isFinite(syy))
+      return declined("not-finite", { name: "the scatter of x or y" });
     if (!(sxx > 0) || !(syy > 0)) return declined("no-spread", { column: sxx > 0 ? "y" : "x" });
     let sxy = 0;
     for (let i = 0; i < n; i++) sxy += (((x[i] as number) - one.mean) * ((y[i] as number) - two.mean)) / n;
