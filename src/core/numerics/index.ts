@@ -66,7 +66,6 @@ export * from "./sampling/fill-indices.ts";
 export * from "./sampling/generator-from-seed.ts";
 export * from "./sampling/outer-sums.ts";
 export * from "./sampling/permuted-product-sums.ts";
-export * from "./sampling/random-places.ts";
 export * from "./sampling/rank-sum-distribution.ts";
 export * from "./sampling/shuffled-product-sums.ts";
 export * from "./sampling/signed-sums.ts";

@@ -1,68 +1,79 @@
 import type { Method, MethodInputs, Outcome } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { generatorFromSeed } from "../../numerics/index.ts";
-import { type Arrangements, flips, pairings, splits } from "../resampling/arrangements.ts";
+import { type Arrangements, flips, type PairingFigure, pairings } from "../resampling/arrangements.ts";
+import { drawsFrom, drawsInputs } from "../resampling/draws-inputs.ts";
+import { type SplitFigure, splitFigures, splits } from "../resampling/splits.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { groupColumns } from "./group-columns.ts";
-import { numberInput } from "./number-input.ts";
 import { twoSamples } from "./two-samples.ts";
 
-const DRAWS = 10_000;
-const SEED = 20260314;
-/** Up to this many arrangements all of them are taken. */
-const MOST_ENUMERATED = 1_000_000;
+/** Up to the first number of arrangements all are taken; up to the second (10 records in every order) where a run asks for all. */
+const FEW = 1_000_000;
+const MOST_ARRANGEMENTS = 4_000_000;
 const MOST_WORK = 1e9;
-/** Ties of the figure that rounding has parted. */
+/** Figures that differ by less than this share of the largest that could be are ties that rounding has parted. */
 const TIE = 1e-12;
 
-const statistics = ["difference-of-means", "pearson", "spearman", "slope"] as const;
-const isPairing = (name: unknown): name is "pearson" | "spearman" | "slope" =>
-  name === "pearson" || name === "spearman" || name === "slope";
+const pairingFigures: readonly string[] = ["pearson", "spearman", "slope"];
+const isPairing = (name: unknown): name is PairingFigure => typeof name === "string" && pairingFigures.includes(name);
+const isSplit = (name: unknown): name is SplitFigure => typeof name === "string" && splitFigures.includes(name);
 
 type Asked = { readonly arrangements: Arrangements; readonly records: number; readonly setAside: number };
 
-function ofTwoGroups(inputs: MethodInputs): Outcome<Asked> {
-  if (inputs.paired === true) {
-    const pairs = completeInputs(inputs, ["a", "b"], [], { rows: 2 });
-    if (!pairs.ok) return pairs;
-    const { a, b } = pairs.value.arrays as { a: Float64Array; b: Float64Array };
-    const differences = a.map((value, at) => value - (b[at] as number));
-    if (differences.every((value) => value === 0)) return declined("no-spread", { column: "the difference" });
-    return succeeded({ arrangements: flips(differences), records: a.length, setAside: pairs.value.setAside });
-  }
+function ofDifferences(inputs: MethodInputs): Outcome<Asked> {
+  const pairs = completeInputs(inputs, ["a", "b"], [], { rows: 2 });
+  if (!pairs.ok) return pairs;
+  const { a, b } = pairs.value.arrays as { a: Float64Array; b: Float64Array };
+  const differences = a.map((value, at) => value - (b[at] as number));
+  if (differences.every((value) => value === 0)) return declined("no-spread", { column: "the difference" });
+  return succeeded({ arrangements: flips(differences), records: a.length, setAside: pairs.value.setAside });
+}
+
+function ofTwoGroups(inputs: MethodInputs, figure: SplitFigure): Outcome<Asked> {
   const samples = twoSamples(inputs, 1);
   if (!samples.ok) return samples;
   const { a, b, setAside } = samples.value;
-  if (a.length + b.length < 3) return declined("too-few-records", { have: a.length + b.length, need: 3 });
-  if ([...a, ...b].every((value) => value === a[0])) return declined("no-spread", { column: "values" });
-  return succeeded({ arrangements: splits(a, b), records: a.length + b.length, setAside });
+  const records = a.length + b.length;
+  if (records < 3) return declined("too-few-records", { have: records, need: 3 });
+  if (a.every((value) => value === a[0]) && b.every((value) => value === a[0]))
+    return declined("no-spread", { column: "values" });
+  return succeeded({ arrangements: splits(a, b, figure), records, setAside });
 }
 
-function ofPairs(inputs: MethodInputs, statistic: "pearson" | "spearman" | "slope"): Outcome<Asked> {
+function ofPairs(inputs: MethodInputs, figure: PairingFigure): Outcome<Asked> {
   const labels = inputs.block === undefined ? [] : ["block"];
   const complete = completeInputs(inputs, ["x", "y"], labels, { rows: 3, distinct: { x: 2, y: 2 } });
   if (!complete.ok) return complete;
   const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-  const { names, codes } = groupColumns(complete.value.labels.block ?? Array.from(x, () => ""));
-  const blocks = names.map((_, block) =>
-    Int32Array.from(Array.from(codes).flatMap((code, at) => (code === block ? [at] : []))),
-  );
-  const arrangements = pairings(x, y, blocks, statistic);
+  const { codes } = groupColumns(complete.value.labels.block ?? Array.from(x, () => ""));
+  const arrangements = pairings(x, y, codes, figure);
   if (!arrangements) return declined("no-spread", { column: "x or y within blocks" });
+  if (arrangements.count === 1) return declined("too-few-records", { have: 1, need: 2 });
   return succeeded({ arrangements, records: x.length, setAside: complete.value.setAside });
 }
 
+function askedOf(inputs: MethodInputs): Outcome<Asked> {
+  const name = inputs.statistic ?? (inputs.x === undefined ? "difference-of-means" : "pearson");
+  if (isPairing(name)) return ofPairs(inputs, name);
+  if (!isSplit(name))
+    return declined("out-of-domain", {
+      name: "statistic",
+      needed: `one of ${[...splitFigures, ...pairingFigures].join(", ")}`,
+    });
+  return inputs.paired === true ? ofDifferences(inputs) : ofTwoGroups(inputs, name);
+}
+
 /** How many figures are as far from zero, as large, and as small as the one seen, ties counted in. */
-function counter(seen: number) {
-  const slack = TIE * Math.max(Math.abs(seen), Number.MIN_VALUE);
-  const counts = { all: 0, far: 0, large: 0, small: 0 };
-  const take = (figure: number) => {
-    counts.all++;
-    if (Math.abs(figure) >= Math.abs(seen) - slack) counts.far++;
-    if (figure >= seen - slack) counts.large++;
-    if (figure <= seen + slack) counts.small++;
-  };
-  return { counts, take };
+function countsOf(figures: Float64Array, seen: number, slack: number) {
+  let [far, large, small] = [0, 0, 0];
+  for (let i = 0; i < figures.length; i++) {
+    const figure = figures[i] as number;
+    if (Math.abs(figure) >= Math.abs(seen) - slack) far++;
+    if (figure >= seen - slack) large++;
+    if (figure <= seen + slack) small++;
+  }
+  return { far, large, small };
 }
 
 /** Could chance alone have arranged the records so? The figure seen among its values under every arrangement. */
@@ -74,7 +85,11 @@ export const permutation: Method = {
   inputs: {
     a: { kind: "quantities", optional: true, meaning: "values of the first group" },
     b: { kind: "quantities", optional: true, meaning: "values of the second group" },
-    paired: { kind: "yes-no", optional: true, meaning: "a and b are pairs: the signs of their differences are turned" },
+    paired: {
+      kind: "yes-no",
+      optional: true,
+      meaning: "a and b are pairs: the signs of their differences are turned, and the figure is the mean difference",
+    },
     x: { kind: "quantities", optional: true, meaning: "one quantity, in place of two groups" },
     y: { kind: "quantities", optional: true, meaning: "the other; it is rearranged" },
     block: {
@@ -84,25 +99,11 @@ export const permutation: Method = {
     },
     statistic: {
       kind: "choice",
-      choices: statistics,
+      choices: [...splitFigures, ...pairingFigures],
       optional: true,
       meaning: "difference of means for two groups, pearson for two quantities, unless given",
     },
-    mode: {
-      kind: "choice",
-      choices: ["exact", "drawn"],
-      optional: true,
-      meaning: "all arrangements or drawn ones; all where there are a million or fewer unless given",
-    },
-    draws: {
-      kind: "number",
-      atLeast: 100,
-      atMost: 10_000_000,
-      whole: true,
-      optional: true,
-      meaning: `arrangements drawn, ${DRAWS} unless given`,
-    },
-    seed: { kind: "number", optional: true, meaning: `seed of the draws, ${SEED} unless given` },
+    ...drawsInputs("arrangements", "a million or fewer"),
   },
   fields: {
     statistic: { meaning: "the figure seen" },
@@ -121,42 +122,36 @@ export const permutation: Method = {
     basis: "published",
   },
   run: (inputs) => {
-    const name = inputs.statistic ?? (inputs.x === undefined ? "difference-of-means" : "pearson");
-    const asked = isPairing(name) ? ofPairs(inputs, name) : ofTwoGroups(inputs);
+    const [asked, drawing] = [askedOf(inputs), drawsFrom(inputs)];
     if (!asked.ok) return asked;
-    const draws = numberInput(inputs, "draws", { above: 99, below: 10_000_001, otherwise: DRAWS });
-    const seed = numberInput(inputs, "seed", { otherwise: SEED });
-    if (!draws.ok) return draws;
-    if (!seed.ok) return seed;
+    if (!drawing.ok) return drawing;
     const { arrangements, records, setAside } = asked.value;
-    const { count, seen, factor, offset } = arrangements;
-    const figure = (sum: number) => factor * sum + offset;
-    const statistic = figure(seen);
-    const { counts, take } = counter(statistic);
-    const isFew = count <= MOST_ENUMERATED;
-    if (inputs.mode === "exact" && !isFew)
-      return declined("too-large", { name: "the number of arrangements", most: "a million for all of them" });
-    const all = isFew && inputs.mode !== "drawn";
-    if (all) arrangements.every((sum) => take(figure(sum)));
-    else {
-      if (draws.value * records > MOST_WORK)
-        return declined("too-large", { name: "draws", most: "a thousand million records rearranged in all" });
-      const sums = arrangements.drawn(Math.round(draws.value), generatorFromSeed(seed.value).split("permutation"));
-      take(statistic);
-      for (const sum of sums) take(figure(sum));
-    }
-    const p = counts.far / counts.all;
+    const { mode, draws, seed } = drawing.value;
+    const { count, seen, scale } = arrangements;
+    if (!Number.isFinite(seen) || !Number.isFinite(scale)) return declined("not-finite", { name: "the statistic" });
+    const isAll = mode === "exact" || (mode === null && count <= FEW);
+    if (isAll && count > MOST_ARRANGEMENTS)
+      return declined("too-large", { name: "the number of arrangements", most: "four million for all of them" });
+    if (!isAll && draws * records > MOST_WORK)
+      return declined("too-large", { name: "draws times records", most: "a thousand million" });
+    const figures = isAll
+      ? arrangements.every()
+      : arrangements.drawn(draws, generatorFromSeed(seed).split("permutation"));
+    const { far, large, small } = countsOf(figures, seen, TIE * scale);
+    // Drawn arrangements are looked at beside the one seen, so that no p is zero.
+    const [own, all] = isAll ? [0, count] : [1, draws + 1];
+    const p = (far + own) / all;
     return succeeded({
-      statistic,
-      arrangements: counts.all,
+      statistic: seen,
+      arrangements: all,
       p_two_sided: p,
-      p_greater: counts.large / counts.all,
-      p_less: counts.small / counts.all,
+      p_greater: (large + own) / all,
+      p_less: (small + own) / all,
       set_aside: setAside,
-      ...(all ? {} : { p_error: Math.sqrt((p * (1 - p)) / counts.all), seed: seed.value }),
-      chosen: all
-        ? "every arrangement: there are a million or fewer"
-        : `${draws.value} arrangements drawn with seed ${seed.value}: there are too many to take all`,
+      ...(isAll ? {} : { p_error: Math.sqrt((p * (1 - p)) / all), seed }),
+      chosen: isAll
+        ? "every arrangement, for there are few"
+        : `${draws} arrangements drawn with seed ${seed}, p = (count + 1) / (draws + 1)${count > FEW ? ": there are too many to take all" : ""}`,
     });
   },
 };

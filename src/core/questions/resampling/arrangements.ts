@@ -1,84 +1,114 @@
-// A figure under every arrangement of the records that chance could have made, as a straight function of one sum.
+// A figure under every arrangement of the records that chance could have made, and under drawn ones.
 import type { Generator } from "../../base/index.ts";
-import { midranks } from "../../numerics/index.ts";
-import { drawnFlips, everyFlip } from "./flipped-sums.ts";
-import { type Blocks, drawnProducts, everyChoice, everyProduct, ordersOf } from "./permuted-products.ts";
+import {
+  drawnSignedSums,
+  midranks,
+  outerSums,
+  permutedProductSums,
+  shuffledProductSums,
+  signedSums,
+} from "../../numerics/index.ts";
+import { canonicalOrder, codesByPlace } from "./canonical-order.ts";
 
-/** What is rearranged: how many arrangements there are, the sum seen, and the sums of all or of some drawn ones. figure = factor * sum + offset. */
+/** What is rearranged: how many arrangements there are, the figure seen, its figure in all of them or in drawn ones. */
 export type Arrangements = {
   readonly count: number;
   readonly seen: number;
-  readonly every: (take: (sum: number) => void) => void;
-  readonly drawn: (draws: number, stream: Generator) => Float64Array;
-  readonly factor: number;
-  readonly offset: number;
+  /** How large the figure could be: ties of figures are told by it. */
+  readonly scale: number;
+  readonly every: () => Float64Array;
+  readonly drawn: (draws: number, generator: Generator) => Float64Array;
 };
 
-const total = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0);
+const times = (sums: Float64Array, factor: number): Float64Array => sums.map((sum) => factor * sum);
 
-/** Which records are in the first group: mean of a less mean of b, from the sum of the values in a. */
-export function splits(a: Float64Array, b: Float64Array): Arrangements {
-  const all = Float64Array.from([...a, ...b]);
-  const origin = all[0] ?? 0;
-  const values = all.map((value) => value - origin);
-  let count = 1;
-  for (let k = 1; k <= a.length; k++) count = (count * (b.length + k)) / k;
-  const inA = values.map((_, at) => (at < a.length ? 1 : 0));
-  const block = Int32Array.from(values, (_, at) => at);
+/** The signs of paired differences: their mean. differences: finite, at least one. */
+export function flips(differences: Float64Array): Arrangements {
+  const terms = differences.slice().sort();
+  const factor = 1 / terms.length;
   return {
-    count: Math.round(count),
-    seen: total(values.subarray(0, a.length)),
-    every: (take) => everyChoice(values, a.length, take),
-    drawn: (draws, stream) => drawnProducts(inA, values, [block], draws, stream),
-    factor: 1 / a.length + 1 / b.length,
-    offset: -total(values) / b.length,
+    count: 2 ** terms.length,
+    seen: factor * terms.reduce((sum, term) => sum + term, 0),
+    scale: factor * terms.reduce((sum, term) => sum + Math.abs(term), 0),
+    every: () => times(signedSums(terms), factor),
+    drawn: (draws, generator) => times(drawnSignedSums(terms, draws, generator), factor),
   };
 }
 
-/** The signs of paired differences: their mean. */
-export const flips = (differences: Float64Array): Arrangements => ({
-  count: 2 ** differences.length,
-  seen: total(differences),
-  every: (take) => everyFlip(differences, take),
-  drawn: (draws, stream) => drawnFlips(differences, draws, stream),
-  factor: 1 / differences.length,
-  offset: 0,
-});
-
-/** Values less the mean of their block. */
-function deviations(values: Float64Array, blocks: Blocks): Float64Array {
+/** Takes from each value the mean of its block. starts: first place of each block, and the length at the end. */
+function deviations(values: Float64Array, starts: Int32Array): Float64Array {
   const left = values.slice();
-  for (const places of blocks) {
-    const first = values[places[0] ?? 0] as number;
-    const mean = places.reduce((sum, at) => sum + ((values[at] as number) - first) / places.length, 0);
-    for (const at of places) left[at] = (values[at] as number) - first - mean;
+  for (let block = 1; block < starts.length; block++) {
+    const own = left.subarray(starts[block - 1], starts[block]);
+    const first = own[0] ?? 0;
+    const mean = own.reduce((sum, value) => sum + (value - first) / own.length, 0);
+    for (let i = 0; i < own.length; i++) own[i] = (own[i] as number) - first - mean;
   }
   return left;
 }
 
-/** Which y goes with which x, within blocks: correlation (of ranks for "spearman") or slope of the deviations from the means of blocks; null without spread. */
+/** Whether more than rounding is left of values after the means of blocks were taken out. */
+const varies = (left: Float64Array, values: Float64Array): boolean => {
+  const largest = values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  return left.some((value) => Math.abs(value) > 8 * Number.EPSILON * largest);
+};
+
+export type PairingFigure = "pearson" | "spearman" | "slope";
+
+/**
+ * Which y goes with which x within blocks: correlation (of ranks over all records for "spearman") or slope of y on x, of the deviations from the means of
+ * blocks. x, y: finite, of one length; codes: block of each record. Null where one does not vary within blocks.
+ */
 export function pairings(
   x: Float64Array,
   y: Float64Array,
-  blocks: Blocks,
-  statistic: "pearson" | "spearman" | "slope",
+  codes: Int32Array,
+  figure: PairingFigure,
 ): Arrangements | null {
-  const isRanks = statistic === "spearman";
-  const [u, v] = [isRanks ? midranks(x) : x, isRanks ? midranks(y) : y].map((one) => deviations(one, blocks)) as [
-    Float64Array,
-    Float64Array,
-  ];
+  const byValue = canonicalOrder([x, y, codes]);
+  const places = codesByPlace(Int32Array.from(byValue, (i) => codes[i] as number));
+  const order = Int32Array.from(canonicalOrder([places]), (at) => byValue[at] as number);
+  const starts = startsOf(places);
+  const taken = [x, y].map((column) => {
+    const values = Float64Array.from(order, (i) => column[i] as number);
+    const own = figure === "spearman" ? midranks(values) : values;
+    const left = deviations(own, starts);
+    return varies(left, own) ? left : null;
+  });
+  const [u, v] = taken;
+  if (!u || !v) return null;
   const square = (values: Float64Array) => values.reduce((sum, value) => sum + value * value, 0);
   const [uu, vv] = [square(u), square(v)];
-  if (!(uu > 0) || !(vv > 0)) return null;
+  const factor = figure === "slope" ? 1 / uu : 1 / Math.sqrt(uu) / Math.sqrt(vv);
+  const blocks = Array.from(starts.subarray(1), (end, at) => [starts[at] as number, end] as const);
   return {
-    count: ordersOf(blocks),
-    seen: u.reduce((sum, value, at) => sum + value * (v[at] as number), 0),
-    every: (take) => everyProduct(u, v, blocks, take),
-    drawn: (draws, stream) => drawnProducts(u, v, blocks, draws, stream),
-    factor: statistic === "slope" ? 1 / uu : 1 / Math.sqrt(uu * vv),
-    offset: 0,
+    count: blocks.reduce((product, [start, end]) => product * ordersOf(end - start), 1),
+    seen: factor * u.reduce((sum, value, at) => sum + value * (v[at] as number), 0),
+    scale: factor * Math.sqrt(uu) * Math.sqrt(vv),
+    every: () =>
+      times(
+        outerSums(blocks.map(([start, end]) => permutedProductSums(u.subarray(start, end), v.subarray(start, end)))),
+        factor,
+      ),
+    drawn: (draws, generator) => times(shuffledProductSums(u, v, starts, draws, generator), factor),
   };
 }
 
-export const arrangements = { splits, flips, pairings } as const;
+/** How many orders n things have. */
+function ordersOf(n: number): number {
+  let orders = 1;
+  for (let k = 2; k <= n; k++) orders *= k;
+  return orders;
+}
+
+/** First place of each block, and their number of records at the end. codes: 0, 1, 2 ... of each record. */
+function startsOf(codes: Int32Array): Int32Array {
+  const blocks = codes.reduce((most, code) => Math.max(most, code + 1), 0);
+  const starts = new Int32Array(blocks + 1);
+  for (const code of codes) starts[code + 1] = (starts[code + 1] as number) + 1;
+  for (let block = 1; block <= blocks; block++)
+    starts[block] = (starts[block] as number) + (starts[block - 1] as number);
+  return starts;
+}
+
+export const arrangements = { flips, pairings } as const;
