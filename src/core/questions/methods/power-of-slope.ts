@@ -1,13 +1,13 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { standardDeviation } from "../../numerics/index.ts";
+import { standardDeviation, sumOfSquares } from "../../numerics/index.ts";
 import { powerOfT, recordsNeeded } from "../records-needed.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { linearFit, ones } from "./linear-fit.ts";
 import { numberInputs } from "./number-input.ts";
 import { sources } from "./sources.ts";
 
-const needs = { rows: 4, distinct: { x: 2 } };
+const needs = { rows: 4, distinct: { x: 2, y: 2 } };
 
 /** How many more instruments a slope would need to be seen, if slope, scatter and spread of x stay as they are. */
 export const powerOfSlope: Method = {
@@ -43,7 +43,8 @@ export const powerOfSlope: Method = {
     const { alpha, target_power: target } = given.value;
     const fit = linearFit([ones(y.length), x], y);
     const ratio = Math.abs(fit.t[1] as number);
-    if (!(fit.sigma > 0) || !Number.isFinite(ratio)) return declined("perfect-fit", { column: "y" });
+    if (!(fit.residualSumOfSquares > 1e-20 * sumOfSquares(y)) || !Number.isFinite(ratio))
+      return declined("perfect-fit", { column: "y" });
     const needed = recordsNeeded(ratio, x.length, 2, target, alpha);
     return succeeded({
       slope: fit.coefficients[1],
