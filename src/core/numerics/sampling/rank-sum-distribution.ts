@@ -1,7 +1,7 @@
 /**
  * How many choices of `size` out of the scores have each sum, as shares: share[k] belongs to the sum least + k, where least is the sum of the `size`
  * smallest. One score at a time is let in (the shift algorithm), additions of what is positive alone, so shares are right to relative n ulp.
- * scores: whole, >= 0; size: whole, from 0 to their number, which is below 1000. Cost size times number times the longest sum.
+ * scores: whole, >= 0; size: whole, from 0 to their number, which is below 1000. At most size times number times the longest sum steps.
  * Source: B. Streitberg, J. Roehmel (1986), Statistical Software Newsletter 12, 10-17.
  * @example rankSumDistribution([1, 2, 3], 2) // { least: 3, shares: 1/3, 1/3, 1/3 }
  */
@@ -10,27 +10,27 @@ export function rankSumDistribution(
   size: number,
 ): { readonly least: number; readonly shares: Float64Array } {
   const sorted = Float64Array.from(scores).sort();
+  const n = sorted.length;
   const lowest = sorted[0] ?? 0;
-  const length = spanOfSums(sorted, size) + 1;
-  const rows = Array.from({ length: size + 1 }, () => new Float64Array(length));
+  // upTo[i]: sum of the i smallest scores, each less the least of all.
+  const upTo = new Float64Array(n + 1);
+  for (let i = 0; i < n; i++) upTo[i + 1] = (upTo[i] as number) + (sorted[i] as number) - lowest;
+  const most = (i: number, chosen: number) => (upTo[i] as number) - (upTo[i - chosen] as number);
+  const rows = Array.from({ length: size + 1 }, (_, chosen) => new Float64Array(most(n, chosen) + 1));
   (rows[0] as Float64Array)[0] = 1;
-  let base = 0;
-  for (let i = 0; i < sorted.length; i++) {
+  for (let i = 0; i < n; i++) {
     const shift = (sorted[i] as number) - lowest;
-    for (let chosen = Math.min(size, i + 1); chosen >= 1; chosen--) {
+    // Fewer chosen than this cannot become `size` with the scores that are left.
+    const fewest = Math.max(1, size - (n - 1 - i));
+    for (let chosen = Math.min(size, i + 1); chosen >= fewest; chosen--) {
       const [into, from] = [rows[chosen] as Float64Array, rows[chosen - 1] as Float64Array];
-      for (let sum = length - 1; sum >= shift; sum--) into[sum] = (into[sum] as number) + (from[sum - shift] as number);
+      const least = upTo[chosen - 1] as number;
+      for (let sum = most(i, chosen - 1); sum >= least; sum--)
+        into[sum + shift] = (into[sum + shift] as number) + (from[sum] as number);
     }
-    if (i < size) base += shift;
   }
+  const base = upTo[size] as number;
   const counts = (rows[size] as Float64Array).subarray(base);
   const all = counts.reduce((total, count) => total + count, 0);
   return { least: base + size * lowest, shares: counts.map((count) => count / all) };
-}
-
-/** Largest sum of `size` scores less `size` times the least score. sorted: ascending. */
-export function spanOfSums(sorted: Float64Array, size: number): number {
-  let span = 0;
-  for (let i = sorted.length - size; i < sorted.length; i++) span += (sorted[i] as number) - (sorted[0] as number);
-  return span;
 }
