@@ -6,7 +6,9 @@ import { sampleFromColumns } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
 import { compareGrades } from "./compare-grades.ts";
 import { compareQuantity } from "./compare-quantity.ts";
+import { comparisonByMethod } from "./comparison-by-method.ts";
 import type { ComparisonInput } from "./comparison-input.ts";
+import { comparisonMethods } from "./comparison-methods.ts";
 
 const MOST_GROUPS = 60;
 
@@ -39,5 +41,7 @@ export function answerComparison(input: ComparisonInput): Finding {
   const sample = withoutSingles(input, all);
   if (sampleGroups(input.across, sample).names.length < 2)
     return refused("too-few-records", { have: all.rows.length, need: 4 }, "at least two records in each of two groups");
+  const named = comparisonMethods.get(input.by ?? "");
+  if (named) return comparisonByMethod(input, sample, named);
   return input.y.kind === "grade" ? compareGrades(input, input.y, sample) : compareQuantity(input, input.y, sample);
 }

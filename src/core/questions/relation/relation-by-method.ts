@@ -7,6 +7,7 @@ import { columnInWords } from "../column-in-words.ts";
 import { finding } from "../finding.ts";
 import { refused, refusedAs } from "../refused.ts";
 import { sampled } from "../sample-from-columns.ts";
+import { seedOf } from "../seed-of.ts";
 import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
@@ -43,7 +44,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
           variance_ratio: (median(uy) / median(ux)) ** 2,
         }
       : {};
-  const outcome = chosen.method.run({ x: shown(x), y: shown(input.y), ...weights });
+  const outcome = chosen.method.run({ x: shown(x), y: shown(input.y), ...weights, ...chosen.asks });
   if (!outcome.ok) return refusedAs(outcome.refusal);
   const { value, low, high, error } = chosen.read(outcome.value, design.sample.rows.length);
   if (typeof value !== "number" || typeof low !== "number" || typeof high !== "number")
@@ -74,6 +75,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     cautions: relationCautions(input, design),
     method: chosen.method,
     chosenBecause: askedByName,
+    ...seedOf(outcome.value),
     columns: [input.y, x],
     sentence: sure
       ? `The ${says}, ${records}.`

@@ -1,9 +1,11 @@
 // The methods that answer `Y against X` by themselves when a question names them: how each is given the sample, and where its interval stands.
-import type { Method, MethodFields } from "../../base/index.ts";
+import type { Method, MethodFields, MethodInputs } from "../../base/index.ts";
 import { tQuantile } from "../../numerics/index.ts";
+import { bootstrap } from "../methods/bootstrap.ts";
 import { deming } from "../methods/deming.ts";
 import { kendall } from "../methods/kendall.ts";
 import { pearson } from "../methods/pearson.ts";
+import { reducedMajorAxis } from "../methods/reduced-major-axis.ts";
 import { spearman } from "../methods/spearman.ts";
 import { theilSen } from "../methods/theil-sen.ts";
 import { york } from "../methods/york.ts";
@@ -15,6 +17,8 @@ export type RelationMethod = {
   readonly is: "slope" | "correlation";
   /** It weighs records by the uncertainty of both columns, and cannot do without. */
   readonly usesErrors?: true;
+  /** What it is asked besides x and y. */
+  readonly asks?: MethodInputs;
   readonly read: (fields: MethodFields, records: number) => Interval;
 };
 
@@ -33,6 +37,8 @@ const list: readonly RelationMethod[] = [
   { method: theilSen, is: "slope", read: named("slope", "ci_low", "ci_high") },
   { method: deming, is: "slope", usesErrors: true, read: slopeGiveOrTake },
   { method: york, is: "slope", usesErrors: true, read: slopeGiveOrTake },
+  { method: reducedMajorAxis, is: "slope", read: named("slope") },
+  { method: bootstrap, is: "slope", asks: { statistic: "slope" }, read: named("estimate", "ci_low", "ci_high") },
   { method: pearson, is: "correlation", read: named("r") },
   { method: spearman, is: "correlation", read: named("rho") },
   { method: kendall, is: "correlation", read: named("tau_b") },
