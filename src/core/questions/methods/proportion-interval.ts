@@ -1,5 +1,6 @@
 import { declined, type Method, type Outcome, succeeded } from "../../base/index.ts";
-import { betaQuantile, normalQuantile } from "../../numerics/index.ts";
+import { betaQuantile, betaUpperQuantile, normalQuantile } from "../../numerics/index.ts";
+import { levelFrom, levelInput } from "./level-input.ts";
 
 export type ProportionInterval = { readonly estimate: number; readonly low: number; readonly high: number };
 
@@ -29,7 +30,7 @@ export function clopperPearsonInterval(k: number, n: number, level: number): Pro
   return {
     estimate: k / n,
     low: k === 0 ? 0 : betaQuantile(tail, k, n - k + 1),
-    high: k === n ? 1 : betaQuantile(1 - tail, k + 1, n - k),
+    high: k === n ? 1 : betaUpperQuantile(tail, k + 1, n - k),
   };
 }
 
@@ -39,32 +40,35 @@ export function jeffreysInterval(k: number, n: number, level: number): Proportio
   return {
     estimate: k / n,
     low: k === 0 ? 0 : betaQuantile(tail, k + 0.5, n - k + 0.5),
-    high: k === n ? 1 : betaQuantile(1 - tail, k + 0.5, n - k + 0.5),
+    high: k === n ? 1 : betaUpperQuantile(tail, k + 0.5, n - k + 0.5),
   };
 }
 
-type Counts = { readonly k: readonly number[]; readonly n: readonly number[]; readonly level: number };
+/** Pairs of counts; null for one that is missing. */
+type Pair = { readonly k: number; readonly n: number } | null;
 
-/** Takes one `k` and `n` or a list of each. */
-function counts(k: unknown, n: unknown, level: unknown): Outcome<Counts> {
-  const list = (value: unknown) =>
-    typeof value === "number" ? [value] : [...((value ?? []) as ArrayLike<number> & Iterable<number>)];
-  const ks = list(k);
-  const ns = list(n);
-  const wanted = typeof level === "number" ? level : 0.95;
+const listOf = (value: unknown): readonly unknown[] =>
+  Array.isArray(value) ? value : value instanceof Float64Array ? [...value] : [value];
+const isMissing = (value: unknown): boolean => value === null || (typeof value === "number" && Number.isNaN(value));
+const isWhole = (value: unknown): value is number => typeof value === "number" && Number.isSafeInteger(value);
+
+/** One `k` and `n` or a list of each; in lists either may be missing, and keeps its place. */
+function pairsFrom(k: unknown, n: unknown): Outcome<readonly Pair[]> {
+  const [ks, ns] = [listOf(k), listOf(n)];
   if (ks.length === 0 || ks.length !== ns.length)
     return declined("out-of-domain", { name: "k", needed: "one count of successes for each number of trials" });
-  for (let i = 0; i < ks.length; i++) {
-    const held = ks[i] ?? Number.NaN;
-    const tried = ns[i] ?? Number.NaN;
-    if (!(tried >= 1) || !Number.isInteger(tried))
-      return declined("too-few-records", { have: Number.isFinite(tried) ? tried : 0, need: 1 });
-    if (!(held >= 0 && held <= tried) || !Number.isInteger(held))
+  const pairs: Pair[] = [];
+  for (const [at, held] of ks.entries()) {
+    const tried = ns[at];
+    if (isMissing(held) || isMissing(tried)) pairs.push(null);
+    else if (!isWhole(tried) || tried < 0)
+      return declined("out-of-domain", { name: "n", needed: "a whole number from 1 up" });
+    else if (tried === 0) return declined("too-few-records", { have: 0, need: 1 });
+    else if (!isWhole(held) || held < 0 || held > tried)
       return declined("out-of-domain", { name: "k", needed: "a whole number from 0 to n" });
+    else pairs.push({ k: held, n: tried });
   }
-  if (!(wanted > 0 && wanted < 1))
-    return declined("out-of-domain", { name: "level", needed: "a number between 0 and 1" });
-  return succeeded({ k: ks, n: ns, level: wanted });
+  return pairs.every((pair) => pair === null) ? declined("too-few-records", { have: 0, need: 1 }) : succeeded(pairs);
 }
 
 export const proportionInterval = {
@@ -73,9 +77,14 @@ export const proportionInterval = {
   answers: "verdict",
   needs: { rows: 1 },
   inputs: {
-    k: { kind: "quantities", dimension: "1", atMost: 1e12, meaning: "times it held; a number or a list" },
+    k: {
+      kind: "quantities",
+      dimension: "1",
+      atMost: 1e12,
+      meaning: "times it held; a number or a list, null where missing",
+    },
     n: { kind: "quantities", dimension: "1", atMost: 1e12, meaning: "times it was tried; a number or a list" },
-    level: { kind: "number", optional: true, meaning: "level of the interval, 0.95 unless given" },
+    level: levelInput,
   },
   fields: {
     estimate: { meaning: "share held" },
@@ -91,11 +100,12 @@ export const proportionInterval = {
     basis: "published",
   },
   run: (inputs) => {
-    const given = counts(inputs.k, inputs.n, inputs.level);
-    if (!given.ok) return given;
-    const { k, n, level } = given.value;
+    const level = levelFrom(inputs);
+    if (!level.ok) return level;
+    const pairs = pairsFrom(inputs.k, inputs.n);
+    if (!pairs.ok) return pairs;
     const each = (interval: typeof wilsonInterval, end: keyof ProportionInterval) => {
-      const values = k.map((held, i) => interval(held, n[i] ?? 1, level)[end]);
+      const values = pairs.value.map((pair) => (pair ? interval(pair.k, pair.n, level.value)[end] : null));
       return typeof inputs.k === "number" ? values[0] : values;
     };
     return succeeded({
