@@ -72,6 +72,12 @@ export function methodAnswer(line: string, at: number, methods: readonly Method[
   const id = asked.id ?? null;
   const method = methods.find((each) => each.id === asked.method);
   if (!method)
-    return { id, refused: { code: "unknown-method", sentence: problems["unknown-method"]({ name: asked.method }) } };
+    return {
+      id,
+      refused: {
+        code: "unknown-method",
+        sentence: programProblems["unknown-method"]({ name: asked.method.slice(0, 60) }),
+      },
+    };
   return { id, ...methodRun(method, isRecord(asked.inputs) ? asked.inputs : {}, asked.correlations) };
 }

@@ -12,6 +12,8 @@ export const programProblems = {
     `${folder} was not made for sure (${reason}): it is there whole, or not at all. Look, or choose another place.`,
   "file-exists": ({ file }: { readonly file: string }) =>
     `${file} is there already and was left as it is. Name another file with -o; --replace is for an earlier export.`,
+  "unknown-method": ({ name }: { readonly name: string }) =>
+    `There is no method ${name}. \`thumbrule method --list\` names them all.`,
   "not-json": ({ line }: { readonly line: number }) =>
     `Line ${line} is not one JSON object with id, method and inputs.`,
 } as const;

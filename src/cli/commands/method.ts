@@ -1,8 +1,9 @@
-import { type Method, problems } from "../../core/base/index.ts";
+import type { Method } from "../../core/base/index.ts";
 import { methods } from "../../notebook/engine/index.ts";
 import { type Command, type CommandAnswer, UsageError } from "../command.ts";
 import { methodAnswer } from "../method-answer.ts";
 import { methodInWords, methodsInWords } from "../methods-in-words.ts";
+import { programProblems } from "../program-problems.ts";
 
 /** A catalogue record without what runs. */
 const listed = ({ id, name, answers, needs, inputs, fields, source }: Method) => ({
@@ -19,7 +20,7 @@ const listing = (named: string | undefined): CommandAnswer => {
   if (named === undefined) return { code: 0, json: methods.map(listed), text: methodsInWords(methods) };
   const found = methods.find(({ id }) => id === named);
   if (found) return { code: 0, json: listed(found), text: methodInWords(found) };
-  const problem = { code: "unknown-method", sentence: problems["unknown-method"]({ name: named }) };
+  const problem = { code: "unknown-method", sentence: programProblems["unknown-method"]({ name: named }) };
   return { code: 1, json: { problems: [problem] }, text: problem.sentence };
 };
 
