@@ -20,6 +20,7 @@ import { kappa } from "./kappa.ts";
 import { kendall } from "./kendall.ts";
 import { krippendorffAlpha } from "./krippendorff-alpha.ts";
 import { kruskalWallis } from "./kruskal-wallis.ts";
+import { leastAbsolute } from "./least-absolute.ts";
 import { linearModel } from "./linear-model.ts";
 import { mannWhitney } from "./mann-whitney.ts";
 import { mcnemar } from "./mcnemar.ts";
@@ -62,6 +63,7 @@ export const questionMethods: readonly Method[] = [
   powerLaw,
   influence,
   theilSen,
+  leastAbsolute,
   deming,
   york,
   reducedMajorAxis,
