@@ -14,6 +14,7 @@ type Facts = {
   "out-of-domain": { name: string; needed: string };
   "perfect-fit": { column: string };
   "slope-may-be-zero": { name: string };
+  "not-converged": { name: string };
   "input-missing": { name: string; meaning: string };
   "input-unknown": { name: string; nearest: string; known: string };
   "unit-unknown": { name: string; unit: string };
@@ -51,6 +52,8 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
   "out-of-domain": ({ name, needed }) => `${name} is outside what this can be used for; it needs ${needed}.`,
   "perfect-fit": ({ column }) =>
     `${column} is given exactly by the others, so there is no scatter to judge by. Check that it was measured and not computed.`,
+  "not-converged": ({ name }) =>
+    `No best value of ${name} is found for these records. More records, or fewer columns, are needed.`,
   "slope-may-be-zero": ({ name }) =>
     `The slope of the line may be zero, so any ${name} could have given this reading. Readings further apart, or more of them, are needed.`,
   "input-missing": ({ name, meaning }) => `${name} is missing (${meaning}). Give it among the inputs.`,

@@ -22,6 +22,13 @@ function mixedNames(one: StatsCase): {
 }
 
 export const modelsAdapters: StatsAdapters = {
+  "firth-logistic": {
+    inputs: (one) => ({
+      y: columnsOf(one)[String(one.options.response ?? "y")],
+      ...numberedPredictors(one, [one.options.predictors ?? []].flat().map(String)),
+      level: one.options.level,
+    }),
+  },
   "mixed-model": {
     inputs: (one) => {
       const { response, random, predictors } = mixedNames(one);

@@ -11,6 +11,7 @@ import { deming } from "./deming.ts";
 import { descriptive } from "./descriptive.ts";
 import { descriptiveNist } from "./descriptive-nist.ts";
 import { distribution } from "./distribution.ts";
+import { firthLogistic } from "./firth-logistic.ts";
 import { fisherExact } from "./fisher-exact.ts";
 import { gamesHowell } from "./games-howell.ts";
 import { hedgesG } from "./hedges-g.ts";
@@ -96,6 +97,7 @@ export const questionMethods: readonly Method[] = [
   pAdjust,
   fisherExact,
   mcnemar,
+  firthLogistic,
   anovaNist,
   descriptive,
   descriptiveNist,
