@@ -1,6 +1,6 @@
 import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
-import { normalQuantile, sumOfSquares } from "../../numerics/index.ts";
+import { normalQuantile, sumOfSquares, tQuantile } from "../../numerics/index.ts";
 import { dominance } from "./dominance.ts";
 import { levelFrom, levelInput } from "./level-input.ts";
 import { twoSamples } from "./two-samples.ts";
@@ -15,6 +15,12 @@ export const cliffDelta: Method = {
     a: { kind: "quantities", meaning: "values or grades (as numbers) of the first group" },
     b: { kind: "quantities", meaning: "values or grades of the second group" },
     level: levelInput,
+    quantile: {
+      kind: "choice",
+      choices: ["normal", "t"],
+      optional: true,
+      meaning: "law of the interval: normal unless given, or t with n + m - 2 degrees of freedom",
+    },
   },
   fields: {
     delta: { meaning: "share of pairs with a above b, less share with a below b" },
@@ -42,7 +48,8 @@ export const cliffDelta: Method = {
     const within = n * m - ties - n * m * delta ** 2;
     const unbiased = (m ** 2 * byRow + n ** 2 * byColumn - within) / (n * m * (n - 1) * (m - 1));
     const variance = Math.max(unbiased, (1 - delta ** 2) / (n * m - 1));
-    const z = normalQuantile((1 + level.value) / 2);
+    const upper = (1 + level.value) / 2;
+    const z = inputs.quantile === "t" ? tQuantile(upper, n + m - 2) : normalQuantile(upper);
     const rest = 1 - delta ** 2 + z ** 2 * variance;
     const half = z * Math.sqrt(variance) * Math.sqrt((1 - delta ** 2) ** 2 + z ** 2 * variance);
     return succeeded({
