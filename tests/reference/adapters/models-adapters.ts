@@ -21,7 +21,35 @@ function mixedNames(one: StatsCase): {
   return { response: y, random, predictors: one.options.model === undefined ? rest : fixed };
 }
 
+/** The words of a predictor in their order: those that the coefficients' names carry, after the one that they leave out. */
+function levelsOf(one: StatsCase, name: string): readonly string[] | undefined {
+  const column = columnsOf(one)[name];
+  if (!Array.isArray(column) || !column.some((each) => typeof each === "string")) return undefined;
+  const coefficients = [one.options.coefficient_order ?? []].flat().map(String);
+  const after = coefficients.filter((each) => each.startsWith(name)).map((each) => each.slice(name.length));
+  const first = [...new Set(column.map(String))].filter((level) => !after.includes(level)).sort();
+  return [...first, ...after];
+}
+
 export const modelsAdapters: StatsAdapters = {
+  "proportional-odds": {
+    inputs: (one) => {
+      const columns = columnsOf(one);
+      const predictors = [one.options.predictors ?? []].flat().map(String);
+      const orders = predictors.flatMap((name, at) => {
+        const levels = levelsOf(one, name);
+        return levels === undefined ? [] : [[`x${at + 1}_levels`, levels]];
+      });
+      const { weights, levels, response } = one.options;
+      return {
+        y: columns[String(response ?? "y")],
+        ...numberedPredictors(one, predictors),
+        ...Object.fromEntries(orders),
+        ...(levels === undefined || levels === null ? {} : { levels }),
+        ...(weights === undefined || weights === null ? {} : { weights: columns[String(weights)] }),
+      };
+    },
+  },
   "firth-logistic": {
     inputs: (one) => ({
       y: columnsOf(one)[String(one.options.response ?? "y")],

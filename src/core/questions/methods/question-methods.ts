@@ -42,6 +42,7 @@ import { powerProportion } from "./power-proportion.ts";
 import { powerT } from "./power-t.ts";
 import { proportionDifference } from "./proportion-difference.ts";
 import { proportionInterval } from "./proportion-interval.ts";
+import { proportionalOdds } from "./proportional-odds.ts";
 import { reducedMajorAxis } from "./reduced-major-axis.ts";
 import { robustLeastSquares } from "./robust-least-squares.ts";
 import { spearman } from "./spearman.ts";
@@ -62,6 +63,7 @@ export const questionMethods: readonly Method[] = [
   mixedModel,
   analysisOfCovariance,
   powerLaw,
+  proportionalOdds,
   influence,
   theilSen,
   leastAbsolute,
