@@ -1,11 +1,15 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { tTwoSided } from "../../numerics/index.ts";
+import { atRatio } from "./at-ratio.ts";
+import { coefficientsAt } from "./coefficients-at.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
 import { groupColumns } from "./group-columns.ts";
+import { groupedSums } from "./grouped-sums.ts";
 import { linearFit, ones } from "./linear-fit.ts";
-import { atRatio, coefficientsAt, groupedSums } from "./random-intercept.ts";
-import { restrictedDeviance, satterthwaite, varianceComponents } from "./variance-components.ts";
+import { restrictedDeviance } from "./restricted-deviance.ts";
+import { satterthwaite } from "./satterthwaite.ts";
+import { varianceComponents } from "./variance-components.ts";
 
 const NAMES = ["x1", "x2", "x3", "x4", "x5", "x6", "x7", "x8"] as const;
 
@@ -20,16 +24,23 @@ export const mixedModel: Method = {
     x1: {
       kind: "quantities",
       optional: true,
-      meaning: "explaining quantities x1, x2 … as many as there are; none for the mean",
+      meaning: "explaining quantity 1, beside as many more (x2 to x8) as there are; none for the mean alone",
     },
     ...Object.fromEntries(
-      NAMES.slice(1).map((name) => [name, { kind: "quantities", optional: true, meaning: "a further one" } as const]),
+      NAMES.slice(1).map((name, at) => [
+        name,
+        {
+          kind: "quantities",
+          optional: true,
+          meaning: `explaining quantity ${at + 2}; its slope is entry ${at + 3} of coef`,
+        } as const,
+      ]),
     ),
     group: { kind: "labels", meaning: "what pieces share: tree, batch, board" },
     group_order: {
       kind: "labels",
       optional: true,
-      meaning: "groups in the order of the answer; alphabetical unless given",
+      meaning: "groups in the order of the answer; those not named follow in alphabetical order",
     },
   },
   fields: {
@@ -60,7 +71,8 @@ export const mixedModel: Method = {
     if (!complete.ok) return complete;
     const y = complete.value.arrays.y as Float64Array;
     const x = given.map((name) => complete.value.arrays[name] as Float64Array);
-    const { names, codes } = groupColumns(complete.value.labels.group ?? []);
+    const order = Array.isArray(inputs.group_order) ? inputs.group_order.map(String) : [];
+    const { names, codes } = groupColumns(complete.value.labels.group ?? [], order);
     if (names.length === y.length)
       return declined("out-of-domain", {
         name: "group",
@@ -73,7 +85,8 @@ export const mixedModel: Method = {
       });
     const data = groupedSums([...x, y], codes, names.length);
     const found = varianceComponents(data);
-    if (!found.converged || !(found.within > 1e-20 * (data.scales.at(-1) ?? 1) ** 2) || !Number.isFinite(found.within))
+    if (!found.converged) return declined("not-converged", { name: "the variance between groups" });
+    if (found.unbounded || !(found.within > 1e-20 * (data.scales.at(-1) ?? 1) ** 2) || !Number.isFinite(found.within))
       return declined("perfect-fit", { column: "y" });
     const ratio = found.between / found.within;
     const { coef, spread } = coefficientsAt(data, atRatio(data, ratio));
@@ -86,8 +99,6 @@ export const mixedModel: Method = {
       rests[code] = (rests[code] as number) + (y[i] as number) - fitted;
     });
     const effects = rests.map((sum, g) => (sum * ratio) / (1 + (data.sizes[g] as number) * ratio));
-    const order = Array.isArray(inputs.group_order) ? inputs.group_order.map(String) : names;
-    const shown = order.filter((name) => names.includes(name));
     return succeeded({
       coef: plain(coef),
       se: plain(se),
@@ -98,8 +109,8 @@ export const mixedModel: Method = {
       icc: found.between / (found.between + found.within),
       loglik_reml: -restrictedDeviance(data, found.between, found.within) / 2,
       groups: names.length,
-      group_names: shown,
-      group_effects: plain(shown.map((name) => effects[names.indexOf(name)] ?? Number.NaN)),
+      group_names: names,
+      group_effects: plain(effects),
       singular: isSingular,
       set_aside: complete.value.setAside,
     });
