@@ -8,6 +8,7 @@ type Facts = {
   "few-records": { have: number; need: number };
   "shared-ancestor": { columns: string; ancestor: string };
   "pieces-share": { column: string; groups: number; records: number };
+  "no-spread-between-groups": { group: string };
   "measurement-error-flattens": { column: string; share: string };
   "curved-model": { share: string };
   "computed-from-the-other": { y: string; x: string; shared: string };
@@ -52,6 +53,8 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `${columns} were computed from the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
   "pieces-share": ({ column, groups, records }) =>
     `Pieces that share a ${column} are not separate evidence: ${records} records come from ${groups}.`,
+  "no-spread-between-groups": ({ group }) =>
+    `No spread between one ${group} and another can be seen: it is estimated as zero, and the answer is that of records taken one by one. With few groups that does not show that there is none.`,
   "measurement-error-flattens": ({ column, share }) =>
     `Measurement error of ${column} flattens the slope by about ${share}.`,
   "curved-model": ({ share }) =>

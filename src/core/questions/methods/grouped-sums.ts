@@ -33,10 +33,12 @@ export function groupedSums(columns: readonly Float64Array[], codes: Int32Array,
   });
   const within = new Float64Array(k * k);
   for (let a = 1; a < k; a++)
-    for (let b = 1; b < k; b++)
-      within[a * k + b] = (rests[a] as Float64Array).reduce(
-        (s, v, i) => s + v * ((rests[b] as Float64Array)[i] as number),
-        0,
-      );
+    for (let b = 1; b <= a; b++) {
+      const [one, other] = [rests[a] as Float64Array, rests[b] as Float64Array];
+      let sum = 0;
+      for (let i = 0; i < rows; i++) sum += (one[i] as number) * (other[i] as number);
+      within[a * k + b] = sum;
+      within[b * k + a] = sum;
+    }
   return { rows, sizes, within, means, centres, scales };
 }

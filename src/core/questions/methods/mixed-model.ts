@@ -4,7 +4,7 @@ import { tTwoSided } from "../../numerics/index.ts";
 import { atRatio } from "./at-ratio.ts";
 import { coefficientsAt } from "./coefficients-at.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
-import { groupColumns } from "./group-columns.ts";
+import { groupsInOrder, orderInput } from "./group-columns.ts";
 import { groupedSums } from "./grouped-sums.ts";
 import { linearFit, ones } from "./linear-fit.ts";
 import { restrictedDeviance } from "./restricted-deviance.ts";
@@ -71,8 +71,10 @@ export const mixedModel: Method = {
     if (!complete.ok) return complete;
     const y = complete.value.arrays.y as Float64Array;
     const x = given.map((name) => complete.value.arrays[name] as Float64Array);
-    const order = Array.isArray(inputs.group_order) ? inputs.group_order.map(String) : [];
-    const { names, codes } = groupColumns(complete.value.labels.group ?? [], order);
+    const labels = complete.value.labels.group ?? [];
+    const names = groupsInOrder(labels, orderInput(inputs.group_order));
+    const place = new Map(names.map((name, at) => [name, at]));
+    const codes = Int32Array.from(labels, (label) => place.get(label) ?? -1);
     if (names.length === y.length)
       return declined("out-of-domain", {
         name: "group",
@@ -115,4 +117,6 @@ export const mixedModel: Method = {
       set_aside: complete.value.setAside,
     });
   },
+  cautions: (_, { singular }) =>
+    singular === true ? [{ code: "no-spread-between-groups", facts: { group: "group" } }] : [],
 };
