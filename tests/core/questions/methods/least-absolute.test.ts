@@ -70,9 +70,13 @@ describe("median and quantile regression", () => {
       const scale = Math.max(...plane.coef.map(Math.abs), Math.abs(slope), 1);
       const leaning = planeOf({ x1: x1.map((v) => 8 * v), x2, y: y.map((v, i) => 3 + 2 * v + slope * x2[i]!), tau });
       const [b0, b1, b2] = plane.coef as [number, number, number];
-      [3 + 2 * b0, b1 / 4, 2 * b2 + slope].forEach((want, j) => closeTo(leaning!.coef[j]!, want, 1e-10, { scale }));
+      [3 + 2 * b0, b1 / 4, 2 * b2 + slope].forEach((want, j) => {
+        closeTo(leaning!.coef[j]!, want, 1e-10, { scale });
+      });
       const turned = planeOf({ x1, x2, y: y.map((v) => -v), tau: 1 - tau });
-      plane.coef.forEach((want, j) => closeTo(turned!.coef[j]!, -want, 1e-10, { scale }));
+      plane.coef.forEach((want, j) => {
+        closeTo(turned!.coef[j]!, -want, 1e-10, { scale });
+      });
     },
   );
 
@@ -80,7 +84,9 @@ describe("median and quantile regression", () => {
     expect(planeOf({ x: [0, 0, 1, 1], y: [0, 1, 0, 1] })?.unique).toBe(false);
     const plane = planeOf({ x: [1, 2, 3, 4, 5], y: [1, 2, 3, 4, 50] });
     expect(plane).toMatchObject({ unique: true, sum_abs: 45 });
-    plane?.coef.forEach((b, j) => closeTo(b, [0, 1][j]!, 1e-14, { scale: 1 }));
+    plane?.coef.forEach((b, j) => {
+      closeTo(b, [0, 1][j]!, 1e-14, { scale: 1 });
+    });
     expect(planeOf({ x: [1, 2, 3, 4, 5, Number.NaN], y: [1, 2, 3, 4, 50, 7] })).toEqual({ ...plane, set_aside: 1 });
     expect(planeOf({ x: [1, 2, 2, 4], y: [2, 4, 4, 9], constant: false })?.coef).toEqual([2]);
   });
