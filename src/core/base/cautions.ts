@@ -10,6 +10,7 @@ type Facts = {
   "pieces-share": { column: string; groups: number; records: number };
   "no-spread-between-groups": { group: string };
   "measurement-error-flattens": { column: string; share: string };
+  "scatter-beyond-uncertainty": { times: string };
   "curved-model": { share: string };
   "computed-from-the-other": { y: string; x: string; shared: string };
   "results-disagree": { how: string };
@@ -57,6 +58,8 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `No spread between one ${group} and another can be seen: it is estimated as zero, and the answer is that of records taken one by one. With few groups that does not show that there is none.`,
   "measurement-error-flattens": ({ column, share }) =>
     `Measurement error of ${column} flattens the slope by about ${share}.`,
+  "scatter-beyond-uncertainty": ({ times }) =>
+    `The records scatter ${times} times as far from the line as their uncertainties explain. Standard errors are of those uncertainties alone; the interval of an answer is wider by as much.`,
   "curved-model": ({ share }) =>
     `The model bends within the uncertainty of its inputs: curvature alone adds ${share} to the variance. Take the interval of the Monte Carlo.`,
   "computed-from-the-other": ({ y, x, shared }) =>

@@ -1,6 +1,8 @@
 // `by METHOD`: a question that names a method is answered by it, or declined with what it would need; never by another one in silence.
 import { describe, expect, it } from "vitest";
+import type { Finding } from "../../../src/core/base/index.ts";
 import { answerAgreement, answerComparison, answerRelation, namedMethods } from "../../../src/core/questions/index.ts";
+import { closeTo } from "../../support/close-to.ts";
 import { grade, label, quantity, tableOf } from "../../support/table-of.ts";
 
 const n = 24;
@@ -95,4 +97,77 @@ describe("a comparison", () => {
 it("an agreement of quantities by a method for grades is declined", () => {
   expect(answerAgreement({ ...base, a: thickness, b: again, by: "weighted-kappa" })).toMatchObject({ kind: "refused" });
   expect(used(answerAgreement({ ...base, a: thickness, b: again, by: "bland-altman" }))).toMatch(/^bland-altman/);
+});
+
+describe("an answer by a named method is as wary as any other", () => {
+  const relation = (
+    by: string,
+    columns: Partial<{ y: typeof thickness; x: typeof thickness; table: typeof table }> = {},
+  ) =>
+    answerRelation({
+      ...base,
+      table: columns.table ?? table,
+      y: columns.y ?? thickness,
+      x: [columns.x ?? stiffness],
+      allowingFor: [],
+      within: null,
+      powerLaw: false,
+      by,
+    } as never) as Finding;
+  const codes = (found: Finding) => ("cautions" in found ? found.cautions.map(({ code }) => code) : [found.code]);
+  const width = (found: Finding) => {
+    const [estimate] = "estimate" in found ? found.estimate : [];
+    return (estimate?.high ?? Number.NaN) - (estimate?.low ?? Number.NaN);
+  };
+
+  it.each(["york", "deming", "theil-sen", "reduced-major-axis", "bootstrap", "pearson", "spearman", "kendall"])(
+    "of pieces that share a tree: %s",
+    (by) => expect(codes(relation(by))).toContain("pieces-share"),
+  );
+  it.each(["mann-whitney", "bootstrap", "hedges-g"])("of two groups whose pieces share a tree: %s", (by) => {
+    const found = answerComparison({ ...base, y: thickness, across: maker, by }) as Finding;
+    expect(codes(found)).toContain("pieces-share");
+  });
+  it("draws whole trees where pieces share them", () => {
+    const level = quantity(
+      "level",
+      "GPa",
+      Array.from({ length: n }, (_, i) => 11 + 2 * wave(Math.floor(i / 3), 1.7) + 0.1 * wave(i, 2.9)),
+    );
+    const planed = quantity(
+      "planed",
+      "mm",
+      Array.from({ length: n }, (_, i) => 2.5 + 0.2 * wave(Math.floor(i / 3), 4.1) + 0.01 * wave(i, 5.3)),
+    );
+    const [apart, together] = [tableOf([level, planed, tree]), tableOf([level, planed, tree], { shared: "tree" })];
+    const of = (own: typeof table) => width(relation("bootstrap", { y: planed, x: level, table: own }));
+    expect(of(together)).toBeGreaterThan(1.2 * of(apart));
+  });
+  it("says what each species does by itself, where all together go the other way", () => {
+    const at = Array.from({ length: n }, (_, i) => i % 3);
+    const x = quantity(
+      "stiff",
+      "GPa",
+      at.map((group, i) => 8 + 3 * group + wave(i, 1.7)),
+    );
+    const y = quantity(
+      "thin",
+      "mm",
+      at.map((group, i) => 2 + 0.5 * group - 0.1 * wave(i, 1.7) + 0.005 * wave(i, 5.3)),
+    );
+    for (const by of ["spearman", "theil-sen"])
+      expect(codes(relation(by, { x, y, table: tableOf([x, y, species]) }))[0]).toBe("across-contradicts-within");
+  });
+  it("widens York's interval by what the records scatter beyond their uncertainties, and says so", () => {
+    const sure = (column: typeof thickness, by: number) => ({
+      ...column,
+      uncertainty: column.uncertainty?.map((u) => u / by) ?? null,
+    });
+    const usual = relation("york");
+    expect(codes(usual)).not.toContain("scatter-beyond-uncertainty");
+    const tight = relation("york", { x: sure(stiffness, 100), y: sure(thickness, 100) });
+    expect(codes(tight)).toContain("scatter-beyond-uncertainty");
+    const tighter = relation("york", { x: sure(stiffness, 1000), y: sure(thickness, 1000) });
+    closeTo(width(tighter), width(tight), 1e-9);
+  });
 });

@@ -9,6 +9,7 @@ import { kappa } from "../methods/kappa.ts";
 import { refused } from "../refused.ts";
 import { intervalInWords } from "../relation/slope-clause.ts";
 import { sampleFromColumns } from "../sample-from-columns.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { weightedKappa } from "./weighted-kappa.ts";
 
 type GradesInput = {
@@ -49,7 +50,7 @@ export function agreeGrades({ table, a, b, mask, asked }: GradesInput): Finding 
     sentence,
     estimate: [agreed],
     rows: { used: sample.rows, setAside: sample.setAside },
-    cautions: commonCautions(sample, asked, 20),
+    cautions: commonCautions(sample, asked, 20, sharedClusters(table, sample)),
     columns: [a, b],
     chosenBecause: "both columns are grades of the same pieces",
     method: kappa,

@@ -11,6 +11,7 @@ import { kappa } from "../methods/kappa.ts";
 import { refused } from "../refused.ts";
 import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { shownEstimate } from "../shown-estimate.ts";
 import { agreeGrades } from "./agree-grades.ts";
 
@@ -84,7 +85,7 @@ export function answerAgreement(input: AgreementInput): Finding {
     estimate,
     rows: { used: sample.rows, setAside: sample.setAside },
     checks: [trend],
-    cautions: commonCautions(sample, input.asked, 10),
+    cautions: commonCautions(sample, input.asked, 10, sharedClusters(table, sample)),
     method: blandAltman,
     chosenBecause: "both columns measure the same quantity of the same pieces",
     columns: [a, b],

@@ -10,6 +10,7 @@ import { refused } from "../refused.ts";
 import type { Sample } from "../sample-from-columns.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { chanceAbove } from "./chance-above.ts";
 import type { ComparisonInput } from "./comparison-input.ts";
 
@@ -64,7 +65,7 @@ export function compareGrades(input: ComparisonInput, y: GradeColumn, sample: Sa
             : "The groups as a whole are not graded differently, as far as can be told.",
       },
     ],
-    cautions: commonCautions(sample, input.asked, 10),
+    cautions: commonCautions(sample, input.asked, 10, sharedClusters(input.table, sample)),
     method: kruskalWallis,
     chosenBecause: input.by ? askedByName : "grades have an order but no distances",
     columns: [y, input.across],

@@ -10,11 +10,11 @@ import { spreadTest } from "../methods/one-way-welch.ts";
 import { welchAnova } from "../methods/welch-anova.ts";
 import { refused, refusedAs } from "../refused.ts";
 import { moreInWords } from "../relation/more-in-words.ts";
-import { sharedClusters } from "../relation/shared-clusters.ts";
 import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
 import type { Sample } from "../sample-from-columns.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { shownEstimate } from "../shown-estimate.ts";
 import type { ComparisonInput } from "./comparison-input.ts";
 import { groupDifferences } from "./group-differences.ts";
@@ -81,15 +81,10 @@ export function compareQuantity(input: ComparisonInput, y: QuantityColumn, sampl
     directionOf(lead) !== 0
       ? `The ${columnInWords(y)} of ${more} is ${numberInWords(lead.value, lead.standardError ?? null)}${unit === "" ? "" : ` ${unit}`} above that of ${less} (95 % interval ${intervalInWords(lead)}), ${sample.rows.length} records. Means: ${told}.`
       : `Can't tell yet whether the ${columnInWords(y)} differs across ${columnInWords(input.across)}: the difference that stands out most, ${more} less ${less}, has a 95 % interval of ${intervalInWords(lead)}, ${sample.rows.length} records. ${moreInWords(lead.value / (lead.standardError ?? 1), sample.rows.length, names.length)}. Means: ${told}.`;
-  const cautions: Caution[] = [...commonCautions(sample, input.asked, 10)];
+  const cautions: Caution[] = [...commonCautions(sample, input.asked, 10, shared)];
   const smallest = Math.min(...counts);
   if (smallest < FEW && sample.rows.length >= 10)
     cautions.push({ code: "few-records", facts: { have: sample.rows.length, need: FEW * names.length } });
-  if (shared)
-    cautions.push({
-      code: "pieces-share",
-      facts: { column: shared.column.replaceAll("_", " "), groups: shared.clusters, records: sample.rows.length },
-    });
   const checks: Check[] = [];
   const welch = welchAnova(moments);
   if (Number.isFinite(welch.p))

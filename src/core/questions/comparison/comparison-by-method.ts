@@ -10,6 +10,7 @@ import type { Sample } from "../sample-from-columns.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
 import { seedOf } from "../seed-of.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import type { ComparisonInput } from "./comparison-input.ts";
 import type { ComparisonMethod } from "./comparison-methods.ts";
 
@@ -27,7 +28,8 @@ export function comparisonByMethod(input: ComparisonInput, sample: Sample, chose
       ? Float64Array.from(sampled(y.codes, sample))
       : sampled(y.values, sample).map((value) => value / scaleFactor(y.unit));
   const of = (group: number) => values.filter((_, at) => codes[at] === group);
-  const outcome = chosen.method.run({ a: of(1), b: of(0) });
+  const asked = { a: of(1), b: of(0) };
+  const outcome = chosen.method.run(asked);
   if (!outcome.ok) return refusedAs(outcome.refusal);
   const [value, low, high] = chosen.fields.map((field) => outcome.value[field]);
   if (typeof value !== "number" || typeof low !== "number" || typeof high !== "number")
@@ -58,7 +60,10 @@ export function comparisonByMethod(input: ComparisonInput, sample: Sample, chose
         : `${says.charAt(0).toUpperCase()}${says.slice(1)}.`,
     estimate: [estimate],
     rows: { used: sample.rows, setAside: sample.setAside },
-    cautions: commonCautions(sample, input.asked, 10),
+    cautions: [
+      ...commonCautions(sample, input.asked, 10, sharedClusters(input.table, sample)),
+      ...(chosen.method.cautions?.(asked, outcome.value) ?? []),
+    ],
     method: chosen.method,
     chosenBecause: askedByName,
     ...seedOf(outcome.value),

@@ -12,7 +12,7 @@ import { oneWayWelch } from "../methods/one-way-welch.ts";
 import { pairwiseDifferences } from "../methods/pairwise-differences.ts";
 import { welchDifference } from "../methods/welch-difference.ts";
 import { welchT } from "../methods/welch-t.ts";
-import type { SharedClusters } from "../relation/shared-clusters.ts";
+import type { SharedClusters } from "../shared-clusters.ts";
 
 /** Second group less first, in SI, with an interval that holds for all pairs at once. */
 export type GroupDifference = {

@@ -116,4 +116,8 @@ export const york: Method = {
       p_fit: chiSquareUpperTail(line.chiSquare, df),
     });
   },
+  cautions: (_, { p_fit, reduced_chi2 }) =>
+    Number(p_fit) < 0.01
+      ? [{ code: "scatter-beyond-uncertainty", facts: { times: Math.sqrt(Number(reduced_chi2)).toPrecision(2) } }]
+      : [],
 };

@@ -13,6 +13,7 @@ import { refused } from "../refused.ts";
 import { intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { shownEstimate } from "../shown-estimate.ts";
 
 /** `expect Y when X is Q [and …] [for G]`; `is` in SI; `group` is a name of one of the table's labels. */
@@ -51,7 +52,7 @@ export function answerPrediction(input: PredictionInput): Finding {
   const x = columns.map((column) => sampled(column.values, sample));
   const need = Math.max(4, constants.length + x.length + 2);
   if (n < need) return refused("too-few-records", { have: n, need });
-  const cautions: Caution[] = [...commonCautions(sample, input.asked, 10)];
+  const cautions: Caution[] = [...commonCautions(sample, input.asked, 10, sharedClusters(table, sample))];
   for (const [at, { x: column, is }] of when.entries()) {
     const values = (x[at] ?? new Float64Array()).filter((_, i) => own < 0 || groups?.codes[i] === own);
     const [low, high] = [

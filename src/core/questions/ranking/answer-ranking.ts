@@ -72,7 +72,7 @@ export function answerRanking({ table, y, mask, asked }: RankingInput): Finding 
       setAside: sample.setAside,
     },
     columns: [y],
-    cautions: commonCautions(sample, asked, 0),
+    cautions: commonCautions(sample, asked, 0, null),
     chosenBecause: y.uncertainty
       ? "values whose uncertainties overlap are ties"
       : "no uncertainty is known, so only equal values are ties",

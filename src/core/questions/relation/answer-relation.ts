@@ -9,9 +9,10 @@ import { ordinaryLeastSquares } from "../methods/ordinary-least-squares.ts";
 import { powerLaw } from "../methods/power-law.ts";
 import { slopesWithinGroups } from "../methods/slopes-within-groups.ts";
 import { refused } from "../refused.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { answerWithoutLine } from "./answer-without-line.ts";
 import { correctedSlopes } from "./corrected-slopes.ts";
-import { groupsBehindSlopes } from "./groups-behind-slope.ts";
+import { groupsFound } from "./groups-found.ts";
 import { influenceFound } from "./influence-found.ts";
 import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
@@ -19,7 +20,6 @@ import { relationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { groupSentence, relationSentence } from "./relation-sentence.ts";
 import { shapeChecks } from "./shape-checks.ts";
-import { sharedClusters } from "./shared-clusters.ts";
 import { slopeEstimate } from "./slope-estimate.ts";
 import type { SlopeInterval } from "./slope-interval.ts";
 import { halfWidth, INTERVAL_NEEDS, slopeInterval } from "./slope-interval.ts";
@@ -96,68 +96,23 @@ export function answerRelation(input: RelationInput): Finding {
   if ((input.by === "cluster-robust" || input.by === "robust-se") && interval.method.id !== input.by)
     return refused("out-of-domain", { name: input.by, needed: INTERVAL_NEEDS[input.by] });
   const slopes = commonSlopes(input, design, fit, interval);
-  const groups = groupsBehindSlopes(input, design);
+  const groups = groupsFound(input, design);
   const shape = shapeChecks(input, design, fit, spreadP);
   const corrected = correctedSlopes(input, design, slopes);
   const carrying = influenceFound(input, design, fit);
   const own = groupSlopes(input, design);
-  const cautions: Caution[] = [
+  const cautions: readonly Caution[] = [
     ...shape.cautions,
     ...corrected.cautions,
     ...carrying.cautions,
-    ...relationCautions(input, design),
+    ...relationCautions(input, design, shared),
+    ...groups.cautions,
   ];
-  const checks: Check[] = [...shape.checks, ...carrying.checks, ...corrected.checks];
-  const behind: Estimate[] = [];
-  for (const one of groups) {
-    const group = columnInWords(one.column);
-    const [across, within] = [one.pooled.coefficients[1] as number, one.common.coefficients[one.at] as number];
-    const moves = (slope: number) => (slope > 0 ? "rises" : "falls");
-    if (one.contradicts)
-      cautions.push({
-        code: "across-contradicts-within",
-        facts: { group, across: moves(across), within: moves(within) },
-      });
-    else if (one.explains) cautions.push({ code: "groups-explain-slope", facts: { group } });
-    const differ = one.sameSlopes < 0.05 / groups.length;
-    if (differ && !input.within) cautions.push({ code: "slopes-differ-by-group", facts: { group } });
-    checks.push({
-      id: `within-${one.column.name}`,
-      name: `slope within ${group}`,
-      value: one.sameSlopes,
-      limit: 0.05 / groups.length,
-      passed: !one.contradicts && !one.explains && !differ,
-      sentence: `Across all records the slope ${moves(across)}, within each ${group} it ${moves(within)}; the groups' own slopes ${differ ? "differ" : "do not differ more than chance would make them"}.`,
-    });
-    const shown = design.shown[0];
-    if (!shown) continue;
-    const [fitOne, at, name] = design.groups
-      ? ([one.pooled, 1, `slope across all records of ${columnInWords(input.y)}`] as const)
-      : ([one.common, one.at, `slope within ${group}`] as const);
-    if (one.contradicts || one.explains || design.groups)
-      behind.push(
-        slopeEstimate(
-          input.powerLaw ? name.replace("slope", "exponent") : name,
-          fitOne.coefficients[at] as number,
-          (fitOne.high[at] as number) - (fitOne.coefficients[at] as number),
-          fitOne.standardErrors[at] as number,
-          fitOne.degreesOfFreedom,
-          shown,
-        ),
-      );
-  }
+  const checks: Check[] = [...shape.checks, ...carrying.checks, ...corrected.checks, ...groups.checks];
   if (shared) {
     const cost =
       halfWidth(interval, design.slopes[0] ?? 0) /
       ((fit.high[design.slopes[0] ?? 0] as number) - (fit.coefficients[design.slopes[0] ?? 0] as number));
-    cautions.push({
-      code: "pieces-share",
-      facts: {
-        column: shared.column.replaceAll("_", " "),
-        groups: shared.clusters,
-        records: design.sample.rows.length,
-      },
-    });
     checks.push({
       id: "pieces-share-cost",
       name: "what sharing costs",
@@ -168,8 +123,7 @@ export function answerRelation(input: RelationInput): Finding {
   }
   const usual = interval.method === ordinaryLeastSquares;
   const method = usual && input.powerLaw ? powerLaw : usual && design.groups ? analysisOfCovariance : interval.method;
-  const misleading = groups.find((one) => one.contradicts) ?? groups.find((one) => one.explains);
-  const withinSlope = design.groups ? undefined : behind[0];
+  const misleading = groups.misleading;
   return finding({
     kind: "relation",
     table: input.table,
@@ -179,19 +133,16 @@ export function answerRelation(input: RelationInput): Finding {
         : relationSentence(input, slopes, {
             records: design.sample.rows.length,
             parameters: fit.rank,
-            misleading:
-              misleading && withinSlope
-                ? { group: columnInWords(misleading.column), slope: withinSlope, contradicts: misleading.contradicts }
-                : null,
+            misleading: misleading?.slope ? { ...misleading, slope: misleading.slope } : null,
           }),
     estimate:
       own.length > 0
         ? [
             ...own.map(({ slope }) => slope),
             ...slopes.map((slope) => ({ ...slope, name: `${slope.name}, common to all` })),
-            ...behind,
+            ...groups.estimates,
           ]
-        : [...slopes, ...corrected.estimates, ...behind],
+        : [...slopes, ...corrected.estimates, ...groups.estimates],
     rows: { used: design.sample.rows, setAside: design.sample.setAside },
     checks,
     cautions,

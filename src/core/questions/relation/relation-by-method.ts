@@ -8,6 +8,8 @@ import { finding } from "../finding.ts";
 import { refused, refusedAs } from "../refused.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { seedOf } from "../seed-of.ts";
+import { sharedClusters } from "../shared-clusters.ts";
+import { groupsFound } from "./groups-found.ts";
 import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
@@ -44,7 +46,10 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
           variance_ratio: (median(uy) / median(ux)) ** 2,
         }
       : {};
-  const outcome = chosen.method.run({ x: shown(x), y: shown(input.y), ...weights, ...chosen.asks });
+  const shared = sharedClusters(input.table, design.sample);
+  const drawn = shared && chosen.method.inputs.cluster ? { cluster: Array.from(shared.codes, String) } : {};
+  const asked = { x: shown(x), y: shown(input.y), ...weights, ...drawn, ...chosen.asks };
+  const outcome = chosen.method.run(asked);
   if (!outcome.ok) return refusedAs(outcome.refusal);
   const { value, low, high, error } = chosen.read(outcome.value, design.sample.rows.length);
   if (typeof value !== "number" || typeof low !== "number" || typeof high !== "number")
@@ -62,6 +67,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     unit: isSlope && !input.powerLaw ? quotientUnit(input.y.unit, x.unit) : "1",
     ...(typeof error === "number" ? { standardError: error } : {}),
   };
+  const groups = groupsFound(input, design);
   const sure = directionOf(estimate) !== 0;
   const records = `${design.sample.rows.length} records`;
   const says = isSlope
@@ -72,7 +78,12 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     table: input.table,
     estimate: [estimate],
     rows: { used: design.sample.rows, setAside: design.sample.setAside },
-    cautions: relationCautions(input, design),
+    cautions: [
+      ...relationCautions(input, design, shared),
+      ...groups.cautions,
+      ...(chosen.method.cautions?.(asked, outcome.value) ?? []),
+    ],
+    checks: groups.checks,
     method: chosen.method,
     chosenBecause: askedByName,
     ...seedOf(outcome.value),

@@ -22,9 +22,13 @@ export type RelationMethod = {
   readonly read: (fields: MethodFields, records: number) => Interval;
 };
 
-/** The slope with t times its standard error on n - 2 degrees of freedom. */
+/**
+ * The slope with t times its standard error on n - 2 degrees of freedom. An error that comes from stated uncertainties alone grows with what the
+ * records scatter beyond them (Birge's ratio, never below 1).
+ */
 function slopeGiveOrTake(fields: MethodFields, records: number): Interval {
-  const [value, error] = [Number(fields.slope), Number(fields.se_slope)];
+  const beyond = Math.sqrt(Math.max(1, Number(fields.reduced_chi2 ?? 1)));
+  const [value, error] = [Number(fields.slope), Number(fields.se_slope) * beyond];
   const half = tQuantile(0.975, records - 2) * error;
   return { value, low: value - half, high: value + half, error };
 }

@@ -7,7 +7,7 @@ import type { LinearFit } from "../methods/linear-fit.ts";
 import { ordinaryLeastSquares } from "../methods/ordinary-least-squares.ts";
 import { robustErrors } from "../methods/robust-errors.ts";
 import { robustLeastSquares } from "../methods/robust-least-squares.ts";
-import type { SharedClusters } from "./shared-clusters.ts";
+import type { SharedClusters } from "../shared-clusters.ts";
 
 /** Standard errors and degrees of freedom of every coefficient, the method they come from and why it was chosen. */
 export type SlopeInterval = {

@@ -12,6 +12,7 @@ import { refused } from "../refused.ts";
 import { moreInWords } from "../relation/more-in-words.ts";
 import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { shownEstimate } from "../shown-estimate.ts";
 import { saysWord } from "./word-families.ts";
 
@@ -72,7 +73,7 @@ export function answerWord({ table, notes, word, x, lexicon, mask, asked }: Word
     sentence,
     estimate: [estimate],
     rows: { used: sample.rows, setAside: sample.setAside },
-    cautions: commonCautions(sample, asked, 10),
+    cautions: commonCautions(sample, asked, 10, sharedClusters(table, sample)),
     columns: [notes, x],
     method: welchT,
     chosenBecause: "the notes make two groups, each with its own spread",

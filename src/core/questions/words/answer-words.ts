@@ -9,6 +9,7 @@ import { sources } from "../methods/sources.ts";
 import { refused } from "../refused.ts";
 import { sampleFromColumns } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
+import { sharedClusters } from "../shared-clusters.ts";
 import { saysWord, wordFamilies } from "./word-families.ts";
 
 /** `words of NOTES across G`; lexicon: family -> its words. */
@@ -94,7 +95,7 @@ export function answerWords({ table, notes, across, lexicon, mask, asked }: Word
     estimate,
     rows: { used: sample.rows, setAside: sample.setAside },
     checks: [check],
-    cautions: commonCautions(sample, asked, 10),
+    cautions: commonCautions(sample, asked, 10, sharedClusters(table, sample)),
     columns: [notes, across],
     chosenBecause:
       lexicon.size > 0

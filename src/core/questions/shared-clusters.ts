@@ -1,5 +1,5 @@
-import type { ColumnTable } from "../../columns/index.ts";
-import type { Sample } from "../sample-from-columns.ts";
+import type { ColumnTable } from "../columns/index.ts";
+import type { Sample } from "./sample-from-columns.ts";
 
 /** What the sample's pieces share: the column, a code for each record, the number of clusters. A piece with no entry stands alone. */
 export type SharedClusters = { readonly column: string; readonly codes: Int32Array; readonly clusters: number };
