@@ -74,7 +74,7 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
   "beyond-records": ({ column, low, high }) =>
     `The records of ${column} run from ${low} to ${high}; this looks beyond them.`,
   "many-questions": ({ asked }) =>
-    `This is one of ${asked} questions asked of these records; one in twenty would look surprising by chance.`,
+    `This is one of ${asked} questions asked of these records, of which one in twenty would look surprising by chance; it is judged as one of so many.`,
   "records-set-aside": ({ count }) =>
     count === 1
       ? "One of the records asked about takes no part; the list says why."

@@ -14,6 +14,7 @@ import type {
 } from "../base/index.ts";
 import { cautions as catalogue, stated } from "../base/index.ts";
 import type { Column, ColumnTable } from "../columns/index.ts";
+import { amongQuestions } from "./among-questions.ts";
 import { refused } from "./refused.ts";
 import { traceOfAnswer } from "./trace-of-answer.ts";
 
@@ -31,6 +32,9 @@ export type FindingParts = {
   readonly chosenBecause: string;
   readonly columns: readonly Column[];
   readonly seed?: number;
+  /** Estimates whose direction the sentence may claim, and as one of how many questions of these records; an answer that claims none has neither. */
+  readonly claims?: readonly Estimate[];
+  readonly asked?: number;
 };
 
 const gravity = new Map(Object.keys(catalogue).map((code, at) => [code as CautionCode, at]));
@@ -63,11 +67,12 @@ export function finding(parts: FindingParts): Finding {
     })
     .sort((a, b) => (gravity.get(a.code) ?? 0) - (gravity.get(b.code) ?? 0))
     .map(stated);
+  const among = amongQuestions(parts.claims ?? [], parts.asked ?? 1);
   const answer = {
-    sentence: parts.sentence,
+    sentence: `${parts.sentence}${among.sentence}`,
     estimate: parts.estimate,
     rows: parts.rows,
-    checks: (parts.checks ?? []).filter((check) => Number.isFinite(check.value)),
+    checks: [...(parts.checks ?? []), ...among.checks].filter((check) => Number.isFinite(check.value)),
     cautions,
     method,
     ...(parts.seed === undefined ? {} : { seed: parts.seed }),

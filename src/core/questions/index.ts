@@ -1,5 +1,6 @@
 export type { AgreementInput } from "./agreement/answer-agreement.ts";
 export { answerAgreement } from "./agreement/answer-agreement.ts";
+export { intervalAmong, levelAmong, notAmong } from "./among-questions.ts";
 export { columnInWords } from "./column-in-words.ts";
 export { answerComparison } from "./comparison/answer-comparison.ts";
 export type { ComparisonInput } from "./comparison/comparison-input.ts";
@@ -19,6 +20,7 @@ export { influenceMeasures } from "./methods/influence-measures.ts";
 export type { LinearFit } from "./methods/linear-fit.ts";
 export { fitAt, linearFit, ones } from "./methods/linear-fit.ts";
 export { pairwiseDifferences } from "./methods/pairwise-differences.ts";
+export { newcombeInterval } from "./methods/proportion-difference.ts";
 export { wilsonInterval } from "./methods/proportion-interval.ts";
 export { questionMethods } from "./methods/question-methods.ts";
 export { robustErrors } from "./methods/robust-errors.ts";

@@ -113,7 +113,7 @@ function checksOf(errors: RigErrors, line: BiasLine, repeat: Repeatability | nul
  * Refuses fewer than three records, and readings without any scatter. Readings of one piece are taken as separate evidence.
  */
 export function checkRig(input: RigInput): Finding {
-  const { reading, reference, name, asked } = input;
+  const { reading, reference, name } = input;
   if (!sameDimension(reading.dimension, reference.dimension))
     return refused("wrong-dimension", { name: reference.name, found: reference.unit, needed: reading.unit });
   const errors = rigErrors(input);
@@ -126,8 +126,6 @@ export function checkRig(input: RigInput): Finding {
   const unit = reading.unit;
   const df = line.degreesOfFreedom;
   const few: readonly Caution[] = n < FEW ? [{ code: "few-records", facts: { have: n, need: FEW } }] : [];
-  const many: readonly Caution[] =
-    asked > 1 && (line.linearity?.shown || line.drift?.shown) ? [{ code: "many-questions", facts: { asked } }] : [];
   const checks = checksOf(errors, line, repeat);
   const bends: readonly Caution[] = checks.some((check) => check.id === "lack-of-fit" && !check.passed)
     ? [{ code: "not-straight", facts: { column: reference.name } }]
@@ -161,7 +159,7 @@ export function checkRig(input: RigInput): Finding {
     ],
     rows: { used: errors.used, setAside: errors.setAside },
     checks,
-    cautions: [...bends, ...many, ...few, ...aside],
+    cautions: [...bends, ...few, ...aside],
     method: line.linearity ? rigLinearity : rigBias,
     chosenBecause: line.linearity
       ? "the rig was checked against more than one reference"

@@ -28,8 +28,6 @@ export type RigInput = {
   readonly operator?: LabelColumn | null;
   /** 1 where a record belongs to this rig; null for all. */
   readonly mask: Uint8Array | null;
-  /** Questions asked of this table so far. */
-  readonly asked: number;
 };
 
 /** Records with both a reading and a reference that are not left out. A record outside the mask is no part of the question at all. */

@@ -31,7 +31,8 @@ const intervalMethod = {
  * later are the test; the verdict is theirs alone, and the earlier records are shown beside it. Without a date, or without a
  * `finished on` column, all records are used and a caution says that nothing here is a test.
  *
- * `rule.mask` keeps rows with 1. `asked` is the number of questions asked of the table so far, this one included, at least 1.
+ * `rule.mask` keeps rows with 1. `asked` is the number of questions asked of the table so far, this one included, at least 1: a rule that is not
+ * tested on later records is judged as one of so many.
  * Returns a finding of kind "verdict", or a refusal when no record at all can be judged. Never non-finite numbers.
  */
 export function judgeRule({
@@ -44,8 +45,10 @@ export function judgeRule({
   readonly asked: number;
 }): Finding {
   const split = statedBefore(table, rule.stated?.day ?? null, rule.mask);
-  const test = judge(rule, { table, mask: split.dated ? split.after : split.before, asked });
-  const earlier = split.dated ? judge(rule, { table, mask: split.before, asked }) : null;
+  // A rule that was there before its records was not picked for what they show, so it is no one of many looks.
+  const looks = split.dated ? 1 : asked;
+  const test = judge(rule, { table, mask: split.dated ? split.after : split.before, asked: looks });
+  const earlier = split.dated ? judge(rule, { table, mask: split.before, asked: looks }) : null;
   if (!test.ok && !earlier?.ok) return refused(test.refusal.code, test.refusal.facts as never);
   const judged = test.ok ? test.value : null;
   const before = earlier?.ok ? earlier.value : null;
@@ -63,6 +66,7 @@ export function judgeRule({
       test: judged,
       noTest: test.ok ? null : reason(test.refusal),
       earlier: before,
+      asked: looks,
       statedText: split.dated ? (rule.stated?.text ?? null) : null,
     }),
     estimate: [...(judged?.estimate ?? []), ...earlierEstimates(before)],

@@ -6,7 +6,7 @@ import { rigTable } from "./rig-table.ts";
 const scatter = [1, -1, -1, 1, 1, -1, -1, 1, 1, -1, -1, 1];
 const calibration = (readings: readonly number[], references: readonly number[], days?: readonly number[]) => {
   const rig = rigTable(readings, references, days);
-  const outcome = calibrationFromRig({ ...rig, date: days ? rig.date : null, name: "balance", mask: null, asked: 1 });
+  const outcome = calibrationFromRig({ ...rig, date: days ? rig.date : null, name: "balance", mask: null });
   if (!outcome.ok) throw new Error(outcome.refusal.code);
   return outcome.value;
 };
@@ -49,7 +49,7 @@ it("corrects by date where the rig drifts, and holds the last check beyond it", 
 
 it("declines where there is too little to calibrate by", () => {
   const rig = rigTable([100, 100.1], [100, 100]);
-  expect(calibrationFromRig({ ...rig, name: "balance", mask: null, asked: 1 })).toMatchObject({
+  expect(calibrationFromRig({ ...rig, name: "balance", mask: null })).toMatchObject({
     ok: false,
     refusal: { code: "too-few-records" },
   });

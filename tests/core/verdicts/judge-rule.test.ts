@@ -89,6 +89,38 @@ it("needs a rate that surely reaches the share claimed", () => {
   expect(holds(9, 10, 8)).toMatchObject({ verdict: "broken" });
 });
 
+it("without a share claimed sets how often it holds beside how often it holds anyway, both of them uncertain", () => {
+  const table = tableOf([
+    quantity(
+      "sustain",
+      "s",
+      Array.from({ length: 20 }, () => 2),
+    ),
+  ]);
+  const beside = (held: number, otherwise: number) =>
+    judgeRule({
+      table,
+      asked: 1,
+      rule: {
+        claims: "holds",
+        words: "",
+        stated: null,
+        within: null,
+        mask: null,
+        atLeast: null,
+        when: { words: "it is light", holds: Int8Array.from({ length: 20 }, (_, at) => (at < 10 ? 1 : 0)) },
+        expect: {
+          words: "it is short",
+          holds: Int8Array.from({ length: 20 }, (_, at) => (at % 10 < (at < 10 ? held : otherwise) ? 1 : 0)),
+        },
+      },
+    });
+  // Wilson's 0.596 to 0.982 alone would clear 5 of 10; Newcombe's difference runs from -0.003.
+  expect(beside(9, 5)).toMatchObject({ verdict: "cannot-tell", method: { id: "proportion-difference" } });
+  expect(beside(10, 2)).toMatchObject({ verdict: "kept" });
+  expect(beside(1, 9)).toMatchObject({ verdict: "broken" });
+});
+
 it("compares two groups by the interval of their difference", () => {
   const y = quantity(
     "density",

@@ -16,7 +16,6 @@ const check = (readings: readonly number[]) =>
         name: "balance",
         date: null,
         mask: null,
-        asked: 1,
       }),
     ),
   );

@@ -1,6 +1,7 @@
 import type { Check, Estimate, Finding } from "../../base/index.ts";
 import type { ColumnTable, GradeColumn, QuantityColumn } from "../../columns/index.ts";
 import { numberInWords, sameDimension, unitForDisplay } from "../../units/index.ts";
+import { directionAmong } from "../among-questions.ts";
 import { capitalized } from "../capitalized.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
@@ -9,7 +10,7 @@ import { agreementLimits } from "../methods/agreement-limits.ts";
 import { blandAltman } from "../methods/bland-altman.ts";
 import { kappa } from "../methods/kappa.ts";
 import { refused } from "../refused.ts";
-import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
+import { intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import { sharedClusters } from "../shared-clusters.ts";
 import { shownEstimate } from "../shown-estimate.ts";
@@ -63,7 +64,7 @@ export function answerAgreement(input: AgreementInput): Finding {
   const figure = (one: Estimate) => numberInWords(one.value, one.standardError ?? null);
   const [nameA, nameB] = [columnInWords(a), columnInWords(b)];
   const says =
-    directionOf(bias) === 0
+    directionAmong(bias, input.asked) === 0
       ? `can't tell yet whether the ${nameA} reads higher or lower than the ${nameB}: the mean difference has a 95 % interval of ${intervalInWords(bias)}`
       : `the ${nameA} reads ${numberInWords(Math.abs(bias.value), bias.standardError ?? null)}${unit} ${bias.value > 0 ? "higher" : "lower"} than the ${nameB} on average (95 % interval ${intervalInWords(bias)})`;
   const trendP = limits.trend?.p[1] ?? Number.NaN;
@@ -88,6 +89,8 @@ export function answerAgreement(input: AgreementInput): Finding {
     cautions: commonCautions(sample, input.asked, 10, sharedClusters(table, sample)),
     method: blandAltman,
     chosenBecause: "both columns measure the same quantity of the same pieces",
+    claims: [bias],
+    asked: input.asked,
     columns: [a, b],
   });
 }

@@ -1,6 +1,7 @@
 import type { Estimate, Finding } from "../../base/index.ts";
 import type { GradeColumn } from "../../columns/index.ts";
 import { numberInWords } from "../../units/index.ts";
+import { directionAmong } from "../among-questions.ts";
 import { askedByName } from "../asked-by-name.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
@@ -42,8 +43,15 @@ export function compareGrades(input: ComparisonInput, y: GradeColumn, sample: Sa
   if (!lead) return refused("too-few-records", { have: sample.rows.length, need: sample.rows.length + 4 });
   const { estimate, above, below } = lead;
   const words = (share: number) => numberInWords(Math.round(100 * share), null);
+  const claim = {
+    ...estimate,
+    name: `${estimate.name}, less one half`,
+    value: estimate.value - 0.5,
+    low: estimate.low - 0.5,
+    high: estimate.high - 0.5,
+  };
   const sentence =
-    estimate.low > 0.5
+    directionAmong(claim, input.asked) > 0
       ? `A piece of ${above} is graded above one of ${below} for ${columnInWords(y)} ${words(estimate.value)} times in 100, ties counted half (95 % interval ${words(estimate.low)} to ${words(estimate.high)}), ${sample.rows.length} records.`
       : `Can't tell yet whether ${columnInWords(y)} differs across ${columnInWords(input.across)}: ${above} is graded above ${below} ${words(estimate.value)} times in 100, but the 95 % interval runs from ${words(estimate.low)} to ${words(estimate.high)}, ${sample.rows.length} records.`;
   return finding({
@@ -69,5 +77,7 @@ export function compareGrades(input: ComparisonInput, y: GradeColumn, sample: Sa
     method: kruskalWallis,
     chosenBecause: input.by ? askedByName : "grades have an order but no distances",
     columns: [y, input.across],
+    claims: [claim],
+    asked: input.asked,
   });
 }

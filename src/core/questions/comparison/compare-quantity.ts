@@ -2,6 +2,7 @@ import type { Caution, Check, Estimate, Finding } from "../../base/index.ts";
 import type { QuantityColumn } from "../../columns/index.ts";
 import { median, tQuantile } from "../../numerics/index.ts";
 import { amountInWords, numberInWords, unitForDisplay } from "../../units/index.ts";
+import { directionAmong } from "../among-questions.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
@@ -10,7 +11,7 @@ import { spreadTest } from "../methods/one-way-welch.ts";
 import { welchAnova } from "../methods/welch-anova.ts";
 import { refused, refusedAs } from "../refused.ts";
 import { moreInWords } from "../relation/more-in-words.ts";
-import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
+import { intervalInWords } from "../relation/slope-clause.ts";
 import type { Sample } from "../sample-from-columns.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
@@ -21,10 +22,12 @@ import { groupDifferences } from "./group-differences.ts";
 
 const FEW = 4;
 
-/** The pair whose difference stands out most: the surest, or the largest where none is sure. */
-function leading(pairs: readonly Estimate[]): Estimate | undefined {
+/** The pair whose difference stands out most: the largest of those that are sure as one of `asked` questions, or the surest where none is. */
+function leading(pairs: readonly Estimate[], asked: number): Estimate | undefined {
   const size = (pair: Estimate) => Math.abs(pair.value) / (pair.standardError ?? 1);
-  const sure = pairs.filter((pair) => directionOf(pair) !== 0).sort((a, b) => Math.abs(b.value) - Math.abs(a.value));
+  const sure = pairs
+    .filter((pair) => directionAmong(pair, asked) !== 0)
+    .sort((a, b) => Math.abs(b.value) - Math.abs(a.value));
   return sure[0] ?? [...pairs].sort((a, b) => size(b) - size(a))[0];
 }
 
@@ -72,15 +75,15 @@ export function compareQuantity(input: ComparisonInput, y: QuantityColumn, sampl
       "difference",
     );
   });
-  const lead = leading(pairs);
+  const lead = leading(pairs, input.asked);
   if (!lead) return refused("one-group", { column: columnInWords(input.across), group: names[0] ?? "none" });
   const [more = "", less = ""] = lead.name.split(", ").slice(1).join(", ").split(" less ");
   const told = `${names.map((name, g) => `${name} ${meanInWords(means[g], y.unit)} (${counts[g]})`).join(", ")}`;
   const unit = unitForDisplay(y.unit);
   const sentence =
-    directionOf(lead) !== 0
+    directionAmong(lead, input.asked) !== 0
       ? `The ${columnInWords(y)} of ${more} is ${numberInWords(lead.value, lead.standardError ?? null)}${unit === "" ? "" : ` ${unit}`} above that of ${less} (95 % interval ${intervalInWords(lead)}), ${sample.rows.length} records. Means: ${told}.`
-      : `Can't tell yet whether the ${columnInWords(y)} differs across ${columnInWords(input.across)}: the difference that stands out most, ${more} less ${less}, has a 95 % interval of ${intervalInWords(lead)}, ${sample.rows.length} records. ${moreInWords(lead.value / (lead.standardError ?? 1), sample.rows.length, names.length)}. Means: ${told}.`;
+      : `Can't tell yet whether the ${columnInWords(y)} differs across ${columnInWords(input.across)}: the difference that stands out most, ${more} less ${less}, has a 95 % interval of ${intervalInWords(lead)}, ${sample.rows.length} records. ${moreInWords(lead.value / (lead.standardError ?? 1), sample.rows.length, names.length, input.asked)}. Means: ${told}.`;
   const cautions: Caution[] = [...commonCautions(sample, input.asked, 10, shared)];
   const smallest = Math.min(...counts);
   if (smallest < FEW && sample.rows.length >= 10)
@@ -122,6 +125,8 @@ export function compareQuantity(input: ComparisonInput, y: QuantityColumn, sampl
     cautions,
     method: differences.method,
     chosenBecause: differences.because,
+    claims: [lead],
+    asked: input.asked,
     columns: [y, input.across],
   });
 }

@@ -1,11 +1,12 @@
 import type { Finding } from "../../base/index.ts";
 import { numberInWords, scaleFactor, unitForDisplay } from "../../units/index.ts";
+import { directionAmong } from "../among-questions.ts";
 import { askedByName } from "../asked-by-name.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
 import { refused, refusedAs } from "../refused.ts";
-import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
+import { intervalInWords } from "../relation/slope-clause.ts";
 import type { Sample } from "../sample-from-columns.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
@@ -55,7 +56,7 @@ export function comparisonByMethod(input: ComparisonInput, sample: Sample, chose
     kind: "comparison",
     table: input.table,
     sentence:
-      directionOf(estimate) === 0
+      directionAmong(estimate, input.asked) === 0
         ? `Can't tell yet whether the ${columnInWords(y)} differs across ${columnInWords(across)}: ${says}.`
         : `${says.charAt(0).toUpperCase()}${says.slice(1)}.`,
     estimate: [estimate],
@@ -66,6 +67,8 @@ export function comparisonByMethod(input: ComparisonInput, sample: Sample, chose
     ],
     method: chosen.method,
     chosenBecause: askedByName,
+    claims: [estimate],
+    asked: input.asked,
     ...seedOf(outcome.value),
     columns: [y, across],
   });

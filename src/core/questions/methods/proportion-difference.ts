@@ -4,6 +4,24 @@ import { levelFrom, levelInput } from "./level-input.ts";
 import { wilsonInterval } from "./proportion-interval.ts";
 import { wholeCounts } from "./whole-counts.ts";
 
+/**
+ * The difference of two shares k / n, first less second, from Wilson's interval of each (no continuity correction). k from 0 to n, n >= 1, level in (0, 1).
+ * Source: R. G. Newcombe (1998), Statistics in Medicine 17, 873-890, method 10.
+ */
+export function newcombeInterval(
+  [k1, n1]: readonly [number, number],
+  [k2, n2]: readonly [number, number],
+  level: number,
+): { readonly value: number; readonly low: number; readonly high: number } {
+  const [one, two] = [wilsonInterval(k1, n1, level), wilsonInterval(k2, n2, level)];
+  const value = one.estimate - two.estimate;
+  return {
+    value,
+    low: value - Math.hypot(one.estimate - one.low, two.high - two.estimate),
+    high: value + Math.hypot(one.high - one.estimate, two.estimate - two.low),
+  };
+}
+
 /** How much more often it held here than there: both Wilson intervals put together (Newcombe's method 10, no continuity correction). */
 export const proportionDifference: Method = {
   id: "proportion-difference",
@@ -31,12 +49,7 @@ export const proportionDifference: Method = {
     if (n1 < 1 || n2 < 1) return declined("too-few-records", { have: Math.min(n1, n2), need: 1 });
     if (k1 > n1) return declined("out-of-domain", { name: "k1", needed: "a whole number from 0 to n1" });
     if (k2 > n2) return declined("out-of-domain", { name: "k2", needed: "a whole number from 0 to n2" });
-    const [one, two] = [wilsonInterval(k1, n1, level.value), wilsonInterval(k2, n2, level.value)];
-    const difference = one.estimate - two.estimate;
-    return succeeded({
-      difference,
-      ci95_low: difference - Math.hypot(one.estimate - one.low, two.high - two.estimate),
-      ci95_high: difference + Math.hypot(one.high - one.estimate, two.estimate - two.low),
-    });
+    const { value, low, high } = newcombeInterval([k1, n1], [k2, n2], level.value);
+    return succeeded({ difference: value, ci95_low: low, ci95_high: high });
   },
 };

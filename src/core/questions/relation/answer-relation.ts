@@ -148,6 +148,13 @@ export function answerRelation(input: RelationInput): Finding {
     cautions,
     method,
     chosenBecause: interval.because,
+    claims:
+      own.length > 0
+        ? own.map(({ slope }) => slope)
+        : misleading?.slope
+          ? [misleading.slope].filter(() => misleading.contradicts)
+          : slopes,
+    asked: input.asked,
     columns: [input.y, ...input.x, ...input.allowingFor, ...(input.within ? [input.within] : [])],
   });
 }

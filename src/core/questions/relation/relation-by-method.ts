@@ -2,6 +2,7 @@ import type { Estimate, Finding } from "../../base/index.ts";
 import type { QuantityColumn } from "../../columns/index.ts";
 import { median } from "../../numerics/index.ts";
 import { numberInWords, quotientUnit, scaleFactor } from "../../units/index.ts";
+import { directionAmong } from "../among-questions.ts";
 import { askedByName } from "../asked-by-name.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { finding } from "../finding.ts";
@@ -14,7 +15,7 @@ import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { relationMethods } from "./relation-methods.ts";
-import { directionOf, intervalInWords, slopeClause } from "./slope-clause.ts";
+import { intervalInWords, slopeClause } from "./slope-clause.ts";
 
 /** Standard uncertainties at the sample's rows in the column's unit, those unknown replaced by the median; null when none is known. */
 function uncertainties(column: QuantityColumn, design: RelationDesign): Float64Array | null {
@@ -68,7 +69,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     ...(typeof error === "number" ? { standardError: error } : {}),
   };
   const groups = groupsFound(input, design);
-  const sure = directionOf(estimate) !== 0;
+  const sure = directionAmong(estimate, input.asked) !== 0;
   const records = `${design.sample.rows.length} records`;
   const says = isSlope
     ? `${slopeClause({ ...estimate, standardError: (high - low) / 4 }, input.y, x, input.powerLaw)} (95 % interval ${intervalInWords(estimate)})`
@@ -86,6 +87,8 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     checks: groups.checks,
     method: chosen.method,
     chosenBecause: askedByName,
+    claims: [estimate],
+    asked: input.asked,
     ...seedOf(outcome.value),
     columns: [input.y, x],
     sentence: sure

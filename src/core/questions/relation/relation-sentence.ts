@@ -1,8 +1,9 @@
 import type { Estimate } from "../../base/index.ts";
+import { directionAmong } from "../among-questions.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { moreInWords } from "./more-in-words.ts";
 import type { RelationInput } from "./relation-input.ts";
-import { directionOf, intervalInWords, slopeClause } from "./slope-clause.ts";
+import { intervalInWords, slopeClause } from "./slope-clause.ts";
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const ratio = (slope: Estimate): number => slope.value / (slope.standardError ?? 1);
@@ -36,9 +37,11 @@ export function relationSentence(
   { records, parameters, misleading }: RelationFacts,
 ): string {
   const tail = `${allowance(input)}, ${records} records`;
-  const sure = slopes.flatMap((slope, at) => (directionOf(slope) === 0 ? [] : [known(input, slope, at)]));
-  const open = slopes.flatMap((slope, at) => (directionOf(slope) === 0 ? [{ slope, at }] : []));
-  const more = open.map(({ slope }) => moreInWords(ratio(slope), records, parameters))[0];
+  // A slope that misleads is told as it looks; one that is claimed must stand as one of all questions.
+  const isOpen = (slope: Estimate) => directionAmong(slope, misleading ? 1 : input.asked) === 0;
+  const sure = slopes.flatMap((slope, at) => (isOpen(slope) ? [] : [known(input, slope, at)]));
+  const open = slopes.flatMap((slope, at) => (isOpen(slope) ? [{ slope, at }] : []));
+  const more = open.map(({ slope }) => moreInWords(ratio(slope), records, parameters, input.asked))[0];
   if (misleading) {
     const across =
       sure[0] !== undefined
@@ -46,7 +49,7 @@ export function relationSentence(
         : `it cannot be told ${open.map(({ slope, at }) => unknown(input, slope, at)).join("; ")}`;
     if (misleading.contradicts)
       return `Within each ${misleading.group}, the ${known(input, misleading.slope, 0)}. Across all ${records} records ${across}: that comes from the differences between one ${misleading.group} and another.`;
-    return `Across all ${records} records ${across}, but most of that comes from the differences between one ${misleading.group} and another: within each, can't tell yet (95 % interval ${intervalInWords(misleading.slope)}). ${moreInWords(ratio(misleading.slope), records, parameters + 1)}.`;
+    return `Across all ${records} records ${across}, but most of that comes from the differences between one ${misleading.group} and another: within each, can't tell yet (95 % interval ${intervalInWords(misleading.slope)}). ${moreInWords(ratio(misleading.slope), records, parameters + 1, input.asked)}.`;
   }
   if (sure.length === 0)
     return `Can't tell yet ${open.map(({ slope, at }) => unknown(input, slope, at)).join(", nor ")}${tail}. ${more}.`;
@@ -64,7 +67,7 @@ export function groupSentence(
   records: number,
 ): string {
   const parts = groups.map(({ group, slope }) =>
-    directionOf(slope) === 0
+    directionAmong(slope, input.asked) === 0
       ? `within ${group}, can't tell yet (95 % interval ${intervalInWords(slope)})`
       : `within ${group}, the ${known(input, slope, 0)}`,
   );

@@ -2,6 +2,7 @@ import type { Finding } from "../../base/index.ts";
 import type { ColumnTable, QuantityColumn, WordsColumn } from "../../columns/index.ts";
 import { tQuantile } from "../../numerics/index.ts";
 import { numberInWords, unitForDisplay } from "../../units/index.ts";
+import { directionAmong } from "../among-questions.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
@@ -10,7 +11,7 @@ import { welchDifference } from "../methods/welch-difference.ts";
 import { welchT } from "../methods/welch-t.ts";
 import { refused } from "../refused.ts";
 import { moreInWords } from "../relation/more-in-words.ts";
-import { directionOf, intervalInWords } from "../relation/slope-clause.ts";
+import { intervalInWords } from "../relation/slope-clause.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import { sharedClusters } from "../shared-clusters.ts";
 import { shownEstimate } from "../shown-estimate.ts";
@@ -64,8 +65,8 @@ export function answerWord({ table, notes, word, x, lexicon, mask, asked }: Word
   const unit = unitForDisplay(x.unit) === "" ? "" : ` ${unitForDisplay(x.unit)}`;
   const interval = `95 % interval ${intervalInWords(estimate)}`;
   const sentence =
-    directionOf(estimate) === 0
-      ? `Can't tell yet whether pieces whose notes say ${word} (${count} of ${codes.length}) have another ${columnInWords(x)} than the others (${interval}). ${moreInWords(difference / standardError, codes.length, 2)}.`
+    directionAmong(estimate, asked) === 0
+      ? `Can't tell yet whether pieces whose notes say ${word} (${count} of ${codes.length}) have another ${columnInWords(x)} than the others (${interval}). ${moreInWords(difference / standardError, codes.length, 2, asked)}.`
       : `Pieces whose notes say ${word} (${count} of ${codes.length}) have ${numberInWords(Math.abs(estimate.value), estimate.standardError ?? null)}${unit} ${difference > 0 ? "more" : "less"} ${columnInWords(x)} than the others (${interval}).`;
   return finding({
     kind: "words",
@@ -76,6 +77,8 @@ export function answerWord({ table, notes, word, x, lexicon, mask, asked }: Word
     cautions: commonCautions(sample, asked, 10, sharedClusters(table, sample)),
     columns: [notes, x],
     method: welchT,
+    claims: [estimate],
+    asked,
     chosenBecause: "the notes make two groups, each with its own spread",
   });
 }

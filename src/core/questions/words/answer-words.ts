@@ -1,5 +1,6 @@
 import type { Check, Estimate, Finding } from "../../base/index.ts";
 import type { ColumnTable, LabelColumn, WordsColumn } from "../../columns/index.ts";
+import { levelAmong, notAmong } from "../among-questions.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { fisherProbabilities } from "../counts/fisher-probabilities.ts";
@@ -85,13 +86,13 @@ export function answerWords({ table, notes, across, lexicon, mask, asked }: Word
         ? "A difference as large as the surest would seldom come by chance among so many."
         : "A difference as large as the surest may well come by chance among so many.",
   };
+  const isSure = p < 1 - levelAmong(asked);
   return finding({
     kind: "words",
     table,
-    sentence:
-      p < 0.05
-        ? `${seen.charAt(0).toUpperCase()}${seen.slice(1)}, ${sample.rows.length} notes.`
-        : `Can't tell yet whether words of ${columnInWords(notes)} differ across ${columnInWords(across)}: the surest difference is that ${seen}, ${sample.rows.length} notes.`,
+    sentence: isSure
+      ? `${seen.charAt(0).toUpperCase()}${seen.slice(1)}, ${sample.rows.length} notes.`
+      : `Can't tell yet whether words of ${columnInWords(notes)} differ across ${columnInWords(across)}: the surest difference is that ${seen}, ${sample.rows.length} notes.${p < 0.05 ? ` ${notAmong(asked)}` : ""}`,
     estimate,
     rows: { used: sample.rows, setAside: sample.setAside },
     checks: [check],

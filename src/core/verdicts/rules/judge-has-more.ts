@@ -1,6 +1,6 @@
 // "G1 has more Y than G2 [by at least Q]": the comparison of the two groups, set against zero or the amount claimed.
 import { declined, type Refusal, succeeded } from "../../base/index.ts";
-import { answerComparison, columnInWords } from "../../questions/index.ts";
+import { answerComparison, columnInWords, intervalAmong } from "../../questions/index.ts";
 import { amountInWords, scaleFactor } from "../../units/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
 import type { ResolvedRule } from "../resolved-rule.ts";
@@ -37,12 +37,12 @@ export function judgeHasMore(rule: HasMore, { table, mask, asked }: RuleInput): 
   const shown = difference ?? ({ ...base, value: -base.value, low: -base.high, high: -base.low } as const);
   const name = `difference of ${columnInWords(rule.y)}, ${rule.more} less ${rule.less}`;
   const factor = scaleFactor(rule.y.unit);
-  const judged = judgedInterval(shown, (rule.byAtLeast?.value ?? 0) / factor, found.rows.used.length);
+  const among = intervalAmong(shown, asked);
+  const judged = judgedInterval(shown, among, (rule.byAtLeast?.value ?? 0) / factor, found.rows.used.length);
   const means = found.estimate.filter((each) => each.name.startsWith("mean "));
   return succeeded({
-    verdict: judged.verdict,
+    ...judged,
     shows: `the ${columnInWords(rule.y)} of ${rule.more} less that of ${rule.less} is ${amountInWords(shown.value, shown.standardError ?? null, rule.y.unit)}, ${found.rows.used.length} records`,
-    more: judged.more,
     estimate: [{ ...shown, name }, ...means],
     checks: found.checks,
     cautions: found.cautions,

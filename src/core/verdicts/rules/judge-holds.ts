@@ -1,5 +1,6 @@
 // "when CONDITION, expect CONDITION [in at least N of M]": how often it held, against the share claimed or against how often it holds anyway.
-import { declined, type SetAside, succeeded } from "../../base/index.ts";
+import { declined, type Estimate, type SetAside, succeeded } from "../../base/index.ts";
+import { levelAmong, newcombeInterval } from "../../questions/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
 import type { ResolvedRule } from "../resolved-rule.ts";
 import type { RuleInput } from "./rule-input.ts";
@@ -33,28 +34,39 @@ function counted(rule: Holds, { table, mask }: RuleInput) {
   return { used, setAside, held, otherwise };
 }
 
-/** Without "in at least N of M" the claim is that it holds more often than where the condition is not met. */
+/** Without "in at least N of M" the claim is that it holds more often than where the condition is not met: two shares, each with its own chance. */
 export function judgeHolds(rule: Holds, input: RuleInput): JudgementOutcome {
   const { used, setAside, held, otherwise } = counted(rule, input);
   const tried = used.length;
   if (tried < 1) return declined("too-few-records", { have: 0, need: 1 });
   if (!rule.atLeast && otherwise.tried < 1) return declined("one-group", { column: rule.when.words, group: "yes" });
-  const bound = rule.atLeast ? rule.atLeast.hold / rule.atLeast.of : otherwise.held / otherwise.tried;
   const share = shareEstimate(`share in which ${rule.expect.words}`, held, tried);
-  const { verdict, more } = judgedInterval(share, bound, tried);
+  const excess = (asked: number): Estimate => ({
+    name: "the same, less the share of the others",
+    ...newcombeInterval([held, tried], [otherwise.held, otherwise.tried], levelAmong(asked)),
+    level: levelAmong(asked),
+    unit: "1",
+  });
+  const judged = rule.atLeast
+    ? judgedInterval(
+        share,
+        shareEstimate(share.name, held, tried, input.asked),
+        rule.atLeast.hold / rule.atLeast.of,
+        tried,
+      )
+    : judgedInterval(excess(1), excess(input.asked), 0, tried);
   const percent = (value: number) => `${Math.round(100 * value)} %`;
   const against = rule.atLeast
     ? `the rule asks for ${rule.atLeast.hold} of ${rule.atLeast.of}`
     : `it holds in ${otherwise.held} of ${otherwise.tried} of the others anyway`;
   return succeeded({
-    verdict,
+    ...judged,
     shows: `it held in ${held} of ${tried} (${percent(share.low)} to ${percent(share.high)}), where ${against}`,
-    more,
-    estimate: [share],
+    estimate: rule.atLeast ? [share] : [share, excess(1)],
     checks: [],
     cautions: tried < 10 ? [{ code: "few-records", facts: { have: tried, need: 10 } }] : [],
     columns: [],
     rows: { used: used.flatMap((row) => input.table.rows[row] ?? []), setAside },
-    methodId: "proportion-interval",
+    methodId: rule.atLeast ? "proportion-interval" : "proportion-difference",
   });
 }

@@ -1,7 +1,7 @@
 // "when X rises, Y falls": the slope of Y on X, within groups where the rule says so, against zero or against the amount claimed.
-import { declined, succeeded } from "../../base/index.ts";
+import { declined, type Estimate, succeeded } from "../../base/index.ts";
 import { quantile } from "../../numerics/index.ts";
-import { answerRelation } from "../../questions/index.ts";
+import { answerRelation, intervalAmong } from "../../questions/index.ts";
 import { amountInWords, scaleFactor } from "../../units/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
 import type { ResolvedRule } from "../resolved-rule.ts";
@@ -39,18 +39,18 @@ export function judgeMovesWith(rule: MovesWith, input: RuleInput): JudgementOutc
   const slope = relation.estimate[0];
   if (!slope) return declined("not-finite", { name: "the slope" });
   const direction = rule.xMoves === rule.yMoves ? 1 : -1;
-  const turned = {
-    value: direction * slope.value,
-    low: Math.min(direction * slope.low, direction * slope.high),
-    high: Math.max(direction * slope.low, direction * slope.high),
-  };
+  const turned = ({ value, low, high }: Estimate) => ({
+    value: direction * value,
+    low: Math.min(direction * low, direction * high),
+    high: Math.max(direction * low, direction * high),
+  });
   const bound = claimedSlope(rule, input) / scaleFactor(slope.unit);
-  const { verdict, more } = judgedInterval(turned, bound, relation.rows.used.length);
+  const among = intervalAmong(slope, input.asked);
+  const judged = judgedInterval(turned(slope), turned(among), bound, relation.rows.used.length);
   const words = amountInWords(slope.value, slope.standardError ?? null, slope.unit);
   return succeeded({
-    verdict,
+    ...judged,
     shows: `the ${slope.name} is ${words}`,
-    more,
     estimate: [slope],
     checks: relation.checks,
     cautions: relation.cautions,

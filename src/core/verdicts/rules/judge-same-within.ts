@@ -1,7 +1,7 @@
 // "X and Y are the same within Q": the mean difference of pairs lies inside the margin at 90 % (two one-sided tests at 5 %).
-import { declined, succeeded } from "../../base/index.ts";
+import { declined, succeeded, type Verdict } from "../../base/index.ts";
 import { mean, standardDeviation, tQuantile } from "../../numerics/index.ts";
-import { columnInWords } from "../../questions/index.ts";
+import { columnInWords, levelAmong } from "../../questions/index.ts";
 import { amountInWords, scaleFactor } from "../../units/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
 import { recordsToSettle } from "../records-to-settle.ts";
@@ -18,15 +18,20 @@ export function judgeSameWithin(rule: SameWithin, input: RuleInput): JudgementOu
   if (used.length < 3) return declined("too-few-records", { have: used.length, need: 3 });
   const difference = mean(differences);
   const standardError = standardDeviation(differences) / Math.sqrt(used.length);
-  const half = tQuantile(0.5 + LEVEL / 2, used.length - 1) * standardError;
+  const [half, among] = [1, input.asked].map(
+    (asked) => tQuantile(0.5 + levelAmong(asked, LEVEL) / 2, used.length - 1) * standardError,
+  ) as [number, number];
   const margin = rule.tolerance.value;
-  const inside = difference - half >= -margin && difference + half <= margin;
-  const outside = difference - half > margin || difference + half < -margin;
+  const judgedBy = (reach: number): Verdict =>
+    Math.abs(difference) + reach <= margin ? "kept" : Math.abs(difference) - reach > margin ? "broken" : "cannot-tell";
+  const verdict = judgedBy(among);
   const factor = scaleFactor(rule.tolerance.unit);
   return succeeded({
-    verdict: inside ? "kept" : outside ? "broken" : "cannot-tell",
+    verdict,
+    alone: judgedBy(half),
     shows: `the mean difference is ${amountInWords(difference / factor, standardError > 0 ? standardError / factor : null, rule.tolerance.unit)}`,
-    more: inside || outside ? null : recordsToSettle(used.length, half, Math.abs(margin - Math.abs(difference))),
+    more:
+      verdict === "cannot-tell" ? recordsToSettle(used.length, among, Math.abs(margin - Math.abs(difference))) : null,
     estimate: [
       {
         name: `mean of ${columnInWords(rule.a)} less ${columnInWords(rule.b)}`,

@@ -1,5 +1,5 @@
 // "Y stays within Q of EXPR" claims it for 19 in 20 instruments; "Y is EXPR give or take Q" claims it for two in three.
-import { declined, succeeded } from "../../base/index.ts";
+import { declined, type Estimate, succeeded } from "../../base/index.ts";
 import { amountInWords, scaleFactor } from "../../units/index.ts";
 import type { JudgementOutcome } from "../judgement.ts";
 import type { ResolvedRule } from "../resolved-rule.ts";
@@ -18,13 +18,14 @@ export function judgeWithin(rule: Within, input: RuleInput): JudgementOutcome {
   if (used.length < 1) return declined("too-few-records", { have: 0, need: 1 });
   const inside = differences.filter((difference) => Math.abs(difference) <= rule.tolerance.value * (1 + 1e-12)).length;
   const tolerance = amountInWords(rule.tolerance.value / scaleFactor(rule.tolerance.unit), null, rule.tolerance.unit);
-  const share = shareEstimate(`share within ${tolerance}`, inside, used.length);
-  const { verdict, more } = judgedInterval(share, CLAIMED[rule.claims], used.length);
+  const [share, among] = [1, input.asked].map((asked) =>
+    shareEstimate(`share within ${tolerance}`, inside, used.length, asked),
+  ) as [Estimate, Estimate];
+  const judged = judgedInterval(share, among, CLAIMED[rule.claims], used.length);
   const furthest = differences.reduce((most, difference) => Math.max(most, Math.abs(difference)), 0);
   return succeeded({
-    verdict,
+    ...judged,
     shows: `${inside} of ${used.length} lie within ${tolerance}, the furthest ${amountInWords(furthest / scaleFactor(rule.tolerance.unit), null, rule.tolerance.unit)} away`,
-    more,
     estimate: [share],
     checks: [],
     cautions: [],

@@ -56,7 +56,6 @@ export function runRig(spec: RigSpec, inputs: Inputs): Computed<RigState> {
     date,
     operator,
     mask: mask?.value ?? null,
-    asked: 1,
   };
   const finding = checkRig(input);
   if (finding.kind === "refused") return computed({ finding, input });
