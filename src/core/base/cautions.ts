@@ -7,6 +7,7 @@ type Facts = {
   "one-piece-carries-it": { piece: string; without: string };
   "few-records": { have: number; need: number };
   "shared-ancestor": { columns: string; ancestor: string };
+  "shared-error": { ancestor: string; arithmetic: string; alone: string; seen: string };
   "pieces-share": { column: string; groups: number; records: number };
   "no-spread-between-groups": { group: string };
   "measurement-error-flattens": { column: string; share: string };
@@ -52,6 +53,8 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `This rests on ${have} ${have === 1 ? "record" : "records"}; with fewer than ${need} an answer can turn with the next instrument.`,
   "shared-ancestor": ({ columns, ancestor }) =>
     `${columns} were computed from the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
+  "shared-error": ({ ancestor, arithmetic, alone, seen }) =>
+    `The correlation is ${seen}. ${arithmetic}the error of ${ancestor} with nothing else between them, ${alone}.`,
   "pieces-share": ({ column, groups, records }) =>
     `Pieces that share a ${column} are not separate evidence: ${records} records come from ${groups}.`,
   "no-spread-between-groups": ({ group }) =>

@@ -1,6 +1,7 @@
 import type { Caution, Check, Estimate, Finding } from "../../base/index.ts";
 import { sumOfSquares } from "../../numerics/index.ts";
 import { columnInWords } from "../column-in-words.ts";
+import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
 import { analysisOfCovariance } from "../methods/analysis-of-covariance.ts";
 import type { LinearFit } from "../methods/linear-fit.ts";
@@ -14,12 +15,12 @@ import { answerWithoutLine } from "./answer-without-line.ts";
 import { correctedSlopes } from "./corrected-slopes.ts";
 import { groupsFound } from "./groups-found.ts";
 import { influenceFound } from "./influence-found.ts";
-import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import { relationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { groupSentence, relationSentence } from "./relation-sentence.ts";
 import { shapeChecks } from "./shape-checks.ts";
+import { sharedFound } from "./shared-found.ts";
 import { slopeEstimate } from "./slope-estimate.ts";
 import type { SlopeInterval } from "./slope-interval.ts";
 import { halfWidth, INTERVAL_NEEDS, slopeInterval } from "./slope-interval.ts";
@@ -101,14 +102,22 @@ export function answerRelation(input: RelationInput): Finding {
   const corrected = correctedSlopes(input, design, slopes);
   const carrying = influenceFound(input, design, fit);
   const own = groupSlopes(input, design);
+  const ancestors = sharedFound(input, design, slopes);
   const cautions: readonly Caution[] = [
     ...shape.cautions,
     ...corrected.cautions,
     ...carrying.cautions,
-    ...relationCautions(input, design, shared),
+    ...commonCautions(design.sample, input.asked, 10, shared),
+    ...ancestors.cautions,
     ...groups.cautions,
   ];
-  const checks: Check[] = [...shape.checks, ...carrying.checks, ...corrected.checks, ...groups.checks];
+  const checks: Check[] = [
+    ...shape.checks,
+    ...carrying.checks,
+    ...corrected.checks,
+    ...groups.checks,
+    ...ancestors.checks,
+  ];
   if (shared) {
     const cost =
       halfWidth(interval, design.slopes[0] ?? 0) /
@@ -127,14 +136,15 @@ export function answerRelation(input: RelationInput): Finding {
   return finding({
     kind: "relation",
     table: input.table,
-    sentence:
+    sentence: `${
       own.length > 0
         ? groupSentence(input, own, design.sample.rows.length)
         : relationSentence(input, slopes, {
             records: design.sample.rows.length,
             parameters: fit.rank,
             misleading: misleading?.slope ? { ...misleading, slope: misleading.slope } : null,
-          }),
+          })
+    }${ancestors.sentence}`,
     estimate:
       own.length > 0
         ? [
@@ -155,6 +165,7 @@ export function answerRelation(input: RelationInput): Finding {
           ? [misleading.slope].filter(() => misleading.contradicts)
           : slopes,
     asked: input.asked,
+    ...(ancestors.seed === undefined ? {} : { seed: ancestors.seed }),
     columns: [input.y, ...input.x, ...input.allowingFor, ...(input.within ? [input.within] : [])],
   });
 }

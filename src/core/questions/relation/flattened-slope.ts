@@ -5,8 +5,9 @@ import type { RelationDesign } from "./relation-design.ts";
 
 /** How much of the spread of x (given the rest of the design) is measurement error, 0 to 1 or more: the share by which it flattens the slope. */
 export type FlattenedSlope = {
-  readonly share: number /** Mean square of the standard uncertainties, in the design's terms. */;
-  readonly errorVariance: number;
+  readonly share: number;
+  /** The spread of x that the rest of the design leaves, squared. */
+  readonly variance: number;
 };
 
 /**
@@ -34,5 +35,5 @@ export function flattenedSlope(
     design.x[which] as Float64Array,
   );
   const variance = rest.sigma ** 2;
-  return errorVariance > 0 && variance > 0 ? { share: errorVariance / variance, errorVariance } : null;
+  return errorVariance > 0 && variance > 0 ? { share: errorVariance / variance, variance } : null;
 }

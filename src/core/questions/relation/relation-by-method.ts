@@ -5,16 +5,17 @@ import { numberInWords, quotientUnit, scaleFactor } from "../../units/index.ts";
 import { directionAmong } from "../among-questions.ts";
 import { askedByName } from "../asked-by-name.ts";
 import { columnInWords } from "../column-in-words.ts";
+import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
 import { refused, refusedAs } from "../refused.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { seedOf } from "../seed-of.ts";
 import { sharedClusters } from "../shared-clusters.ts";
 import { groupsFound } from "./groups-found.ts";
-import { relationCautions } from "./relation-cautions.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { relationMethods } from "./relation-methods.ts";
+import { sharedFound } from "./shared-found.ts";
 import { intervalInWords, slopeClause } from "./slope-clause.ts";
 
 /** Standard uncertainties at the sample's rows in the column's unit, those unknown replaced by the median; null when none is known. */
@@ -69,6 +70,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     ...(typeof error === "number" ? { standardError: error } : {}),
   };
   const groups = groupsFound(input, design);
+  const ancestors = sharedFound(input, design, [estimate]);
   const sure = directionAmong(estimate, input.asked) !== 0;
   const records = `${design.sample.rows.length} records`;
   const says = isSlope
@@ -80,19 +82,23 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
     estimate: [estimate],
     rows: { used: design.sample.rows, setAside: design.sample.setAside },
     cautions: [
-      ...relationCautions(input, design, shared),
+      ...commonCautions(design.sample, input.asked, 10, shared),
+      ...ancestors.cautions,
       ...groups.cautions,
       ...(chosen.method.cautions?.(asked, outcome.value) ?? []),
     ],
-    checks: groups.checks,
+    checks: [...groups.checks, ...ancestors.checks],
     method: chosen.method,
     chosenBecause: askedByName,
     claims: [estimate],
     asked: input.asked,
+    ...(ancestors.seed === undefined ? {} : { seed: ancestors.seed }),
     ...seedOf(outcome.value),
     columns: [input.y, x],
-    sentence: sure
-      ? `The ${says}, ${records}.`
-      : `Can't tell yet whether the ${yWords} rises or falls with ${xWords} (95 % interval of the ${isSlope ? "slope" : "correlation"} ${intervalInWords(estimate)}), ${records}.`,
+    sentence: `${
+      sure
+        ? `The ${says}, ${records}.`
+        : `Can't tell yet whether the ${yWords} rises or falls with ${xWords} (95 % interval of the ${isSlope ? "slope" : "correlation"} ${intervalInWords(estimate)}), ${records}.`
+    }${ancestors.sentence}`,
   });
 }
