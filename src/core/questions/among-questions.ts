@@ -1,6 +1,7 @@
 import type { Check, Estimate } from "../base/index.ts";
 import { normalQuantile, tQuantile } from "../numerics/index.ts";
-import { directionOf, intervalInWords } from "./relation/slope-clause.ts";
+import { directionOf } from "./direction-of.ts";
+import { intervalInWords } from "./interval-in-words.ts";
 
 /** Level of each of `asked` >= 1 intervals that hold together at `level`. Source: Bonferroni (1936); Miller (1981), Simultaneous Statistical Inference, chapter 1. */
 export const levelAmong = (asked: number, level = 0.95): number => 1 - (1 - level) / asked;

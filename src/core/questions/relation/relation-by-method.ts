@@ -7,6 +7,7 @@ import { askedByName } from "../asked-by-name.ts";
 import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
+import { intervalInWords } from "../interval-in-words.ts";
 import { refused, refusedAs } from "../refused.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { seedOf } from "../seed-of.ts";
@@ -16,7 +17,7 @@ import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { relationMethods } from "./relation-methods.ts";
 import { sharedFound } from "./shared-found.ts";
-import { intervalInWords, slopeClause } from "./slope-clause.ts";
+import { slopeClause } from "./slope-clause.ts";
 
 /** Standard uncertainties at the sample's rows in the column's unit, those unknown replaced by the median; null when none is known. */
 function uncertainties(column: QuantityColumn, design: RelationDesign): Float64Array | null {

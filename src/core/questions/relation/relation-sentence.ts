@@ -1,9 +1,10 @@
 import type { Estimate } from "../../base/index.ts";
 import { directionAmong } from "../among-questions.ts";
 import { columnInWords } from "../column-in-words.ts";
-import { moreInWords } from "./more-in-words.ts";
+import { intervalInWords } from "../interval-in-words.ts";
+import { moreInWords } from "../more-in-words.ts";
 import type { RelationInput } from "./relation-input.ts";
-import { intervalInWords, slopeClause } from "./slope-clause.ts";
+import { slopeClause } from "./slope-clause.ts";
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const ratio = (slope: Estimate): number => slope.value / (slope.standardError ?? 1);

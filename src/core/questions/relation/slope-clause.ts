@@ -2,17 +2,7 @@ import type { Estimate } from "../../base/index.ts";
 import type { QuantityColumn } from "../../columns/index.ts";
 import { amountInWords, numberInWords, unitForDisplay } from "../../units/index.ts";
 import { columnInWords } from "../column-in-words.ts";
-
-/** The interval of an estimate as a sentence gives it: "−0.099 to −0.061 mm/GPa". Rounded as the estimate is. */
-export function intervalInWords({ low, high, standardError, unit }: Estimate): string {
-  const unitWords = unitForDisplay(unit);
-  const uncertainty = standardError ?? (high - low) / 4;
-  return `${numberInWords(low, uncertainty)} to ${numberInWords(high, uncertainty)}${unitWords === "" ? "" : ` ${unitWords}`}`;
-}
-
-/** Which way an estimate points for certain: 1 up, -1 down, 0 when its interval holds zero. */
-export const directionOf = ({ low, high }: Pick<Estimate, "low" | "high">): -1 | 0 | 1 =>
-  low > 0 ? 1 : high < 0 ? -1 : 0;
+import { intervalInWords } from "../interval-in-words.ts";
 
 /** "final thickness falls by 0.080 mm for each GPa of stiffness along"; for a power law "… goes as stiffness along to the power −0.31". */
 export function slopeClause(slope: Estimate, y: QuantityColumn, x: QuantityColumn, powerLaw: boolean): string {

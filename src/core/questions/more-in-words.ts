@@ -1,5 +1,5 @@
-import { levelAmong } from "../among-questions.ts";
-import { recordsNeeded } from "../records-needed.ts";
+import { levelAmong } from "./among-questions.ts";
+import { recordsNeeded } from "./records-needed.ts";
 
 /** "about 14 more instruments would tell", for an effect of ratio = estimate / standard error that goes on as it looks; as one of `asked` questions. */
 export function moreInWords(ratio: number, records: number, parameters: number, asked = 1): string {
