@@ -70,7 +70,7 @@ function intervals(
   const { mean, sd } = momentsOfLaw(law);
   const range = (law.values.at(-1) ?? 0) - (law.values[0] ?? 0);
   const z0 = normalQuantile(shareBelow(law, estimate, TIE * range));
-  const acceleration = accelerationOf(leftOut, starts);
+  const acceleration = accelerationOf(leftOut, starts, TIE * range);
   const bca = Number.isFinite(z0) ? bcaLevels(z0, acceleration, level) : { low: Number.NaN, high: Number.NaN };
   const hasBca = Number.isFinite(bca.low) && Number.isFinite(bca.high);
   const [low, high] = [(1 - level) / 2, (1 + level) / 2];

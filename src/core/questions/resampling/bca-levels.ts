@@ -22,14 +22,15 @@ export function bcaLevels(z0: number, acceleration: number, level: number): BcaL
 /**
  * The acceleration: sum u^3 / (6 (sum u^2)^1.5). u: (n - 1) / n times the mean less each figure with one unit left out, both of the unit's own stratum of n.
  * For one stratum the factor falls out. leftOut: NaN where there is no figure, and left aside; starts: first unit of each stratum, and the number of
- * units at the end. Zero where nothing changes the figure.
+ * units at the end; tie: figures of a stratum that differ by no more are the same but for rounding. Zero where nothing changes the figure.
  * Source: B. Efron, R. Tibshirani (1993), An Introduction to the Bootstrap, eq. 14.15; A. C. Davison, D. V. Hinkley (1997), Bootstrap Methods, section 3.2.
  */
-export function accelerationOf(leftOut: Float64Array, starts: Int32Array): number {
+export function accelerationOf(leftOut: Float64Array, starts: Int32Array, tie = 0): number {
   let [squares, cubes] = [0, 0];
   for (let stratum = 1; stratum < starts.length; stratum++) {
     const own = leftOut.subarray(starts[stratum - 1], starts[stratum]).filter(Number.isFinite);
     const first = own[0] ?? 0;
+    if (own.every((figure) => Math.abs(figure - first) <= tie)) continue;
     const mean = own.reduce((sum, figure) => sum + (figure - first) / own.length, 0);
     for (const figure of own) {
       const u = ((own.length - 1) / own.length) * (mean - (figure - first));
