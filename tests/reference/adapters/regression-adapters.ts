@@ -60,6 +60,7 @@ export const regressionAdapters: StatsAdapters = {
     }),
   },
   lad: { inputs: (one) => ({ ...explaining(one), constant: modelOf(one).constant }) },
+  "robust-regression": { inputs: explaining },
   "robust-se": { inputs: explaining },
   "cluster-robust": { inputs: (one) => ({ ...explaining(one), ...namedColumns(one, { cluster: "cluster" }) }) },
   ancova: {

@@ -1,20 +1,31 @@
 import type { MethodInputs, Outcome } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 
-type Domain = { readonly above?: number; readonly below?: number; readonly otherwise?: number };
+type Domain = {
+  readonly above?: number;
+  readonly below?: number;
+  readonly atMost?: number;
+  readonly otherwise?: number;
+};
 
-/** One number of a run within its open domain; `otherwise` where it is left out. Declines it by name. */
-export function numberInput(inputs: MethodInputs, name: string, { above, below, otherwise }: Domain): Outcome<number> {
+/** One number of a run within its domain; `otherwise` where it is left out. Declines it by name. */
+export function numberInput(
+  inputs: MethodInputs,
+  name: string,
+  { above, below, atMost, otherwise }: Domain,
+): Outcome<number> {
   const value = inputs[name] ?? otherwise;
   if (
     typeof value === "number" &&
     Number.isFinite(value) &&
     !(above !== undefined && value <= above) &&
-    !(below !== undefined && value >= below)
+    !(below !== undefined && value >= below) &&
+    !(atMost !== undefined && value > atMost)
   )
     return succeeded(value);
   const low = above === undefined ? "a number" : `a number above ${above}`;
-  return declined("out-of-domain", { name, needed: below === undefined ? low : `${low} and below ${below}` });
+  const high = below !== undefined ? ` and below ${below}` : atMost !== undefined ? ` and at most ${atMost}` : "";
+  return declined("out-of-domain", { name, needed: `${low}${high}` });
 }
 
 /** Several numbers of a run at once, in the order of their domains. Declines the first that is outside. */

@@ -45,6 +45,7 @@ import { proportionInterval } from "./proportion-interval.ts";
 import { proportionalOdds } from "./proportional-odds.ts";
 import { reducedMajorAxis } from "./reduced-major-axis.ts";
 import { robustLeastSquares } from "./robust-least-squares.ts";
+import { robustRegression } from "./robust-regression.ts";
 import { spearman } from "./spearman.ts";
 import { theilSen } from "./theil-sen.ts";
 import { weightedLeastSquares } from "./weighted-least-squares.ts";
@@ -67,6 +68,7 @@ export const questionMethods: readonly Method[] = [
   influence,
   theilSen,
   leastAbsolute,
+  robustRegression,
   deming,
   york,
   reducedMajorAxis,
