@@ -120,4 +120,6 @@ export const robustRegression: Method = {
         : `the start of MM is the best of those through ${start.starts} drawn choices of ${X.length} records`,
     });
   },
+  cautions: (_, { left_out, n }) =>
+    Number(left_out) > 0 ? [{ code: "records-without-weight", facts: { count: Number(left_out), of: Number(n) } }] : [],
 };

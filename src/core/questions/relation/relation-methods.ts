@@ -6,6 +6,7 @@ import { deming } from "../methods/deming.ts";
 import { kendall } from "../methods/kendall.ts";
 import { pearson } from "../methods/pearson.ts";
 import { reducedMajorAxis } from "../methods/reduced-major-axis.ts";
+import { robustRegression } from "../methods/robust-regression.ts";
 import { spearman } from "../methods/spearman.ts";
 import { theilSen } from "../methods/theil-sen.ts";
 import { york } from "../methods/york.ts";
@@ -33,6 +34,13 @@ function slopeGiveOrTake(fields: MethodFields, records: number): Interval {
   return { value, low: value - half, high: value + half, error };
 }
 
+/** The MM slope with t times its standard error. */
+function mmSlope({ mm_coef, mm_se }: MethodFields, records: number): Interval {
+  const [value, error] = [mm_coef, mm_se].map((list) => Number((list as readonly (number | null)[])[1] ?? Number.NaN));
+  const half = tQuantile(0.975, records - 2) * (error ?? Number.NaN);
+  return { value, low: Number(value) - half, high: Number(value) + half, error };
+}
+
 const named =
   (value: string, low = "ci95_low", high = "ci95_high") =>
   (fields: MethodFields): Interval => ({ value: fields[value], low: fields[low], high: fields[high] });
@@ -42,6 +50,7 @@ const list: readonly RelationMethod[] = [
   { method: deming, is: "slope", usesErrors: true, read: slopeGiveOrTake },
   { method: york, is: "slope", usesErrors: true, read: slopeGiveOrTake },
   { method: reducedMajorAxis, is: "slope", read: named("slope") },
+  { method: robustRegression, is: "slope", read: mmSlope },
   { method: bootstrap, is: "slope", asks: { statistic: "slope" }, read: named("estimate", "ci_low", "ci_high") },
   { method: pearson, is: "correlation", read: named("r") },
   { method: spearman, is: "correlation", read: named("rho") },

@@ -22,11 +22,12 @@ export type SFit = {
 /** c of the bisquare and the share that the mean of rho must have. */
 export type STuning = { readonly c: number; readonly breakdown: number };
 
-/** Up to so many choices of p records all are tried as starts, else so many are drawn; from records no more than MOST, of which BEST go on with all. */
+/** Up to so many choices of p records all are tried as starts, else so many are drawn; from MOST records or all, of which the BEST are carried to the end and the LAST unlike ones on with all records. */
 const FEW = 10_000;
 const DRAWN = 2_000;
 const MOST = 500;
 const BEST = 10;
+const LAST = 3;
 const STEPS = 500;
 const SEED = 20260314;
 
@@ -149,14 +150,19 @@ export function sFit(X: readonly Float64Array[], y: Float64Array, tuning: STunin
   const size = Math.min(order.length, MOST);
   const some = Int32Array.from({ length: size }, (_, i) => order[Math.floor((i * order.length) / size)] as number);
   const at = (places: Int32Array) => (column: Float64Array) => Float64Array.from(places, (i) => column[i] as number);
+  const ended = (among: Int32Array, starts: readonly Candidate[]): readonly Candidate[] => {
+    const [own, ownY] = [X.map(at(among)), at(among)(y)];
+    return starts
+      .map((start) => {
+        const { coefficients, residuals } = concentrated(own, ownY, start.coefficients, tuning, STEPS);
+        return { coefficients, scale: sScale(residuals, X.length, tuning) };
+      })
+      .sort((one, other) => one.scale - other.scale);
+  };
   const { best, starts, isAll } = candidates(X.map(at(some)), at(some)(y), tuning);
-  const [ordered, orderedY] = [X.map(at(order)), at(order)(y)];
-  const ended = best.map((start) => {
-    const { coefficients, residuals } = concentrated(ordered, orderedY, start.coefficients, tuning, STEPS);
-    return { coefficients, scale: sScale(residuals, X.length, tuning) };
-  });
-  const [first, ...others] = ended;
+  const unlike = ended(some, best).filter((one, i, all) => !(one.scale <= (all[i - 1]?.scale ?? 0) * (1 + 1e-9)));
+  const [first] = ended(order, unlike.slice(0, LAST));
   if (!first) return null;
-  const { coefficients, scale } = others.reduce((least, one) => (one.scale < least.scale ? one : least), first);
+  const { coefficients, scale } = first;
   return { coefficients, residuals: residualsOf(X, y, coefficients), scale, starts, isAll };
 }
