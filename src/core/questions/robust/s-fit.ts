@@ -22,9 +22,8 @@ export type SFit = {
 /** c of the bisquare and the share that the mean of rho must have. */
 export type STuning = { readonly c: number; readonly breakdown: number };
 
-/** Up to so many choices of p records all are tried as starts, else so many are drawn; from MOST records or all, of which the BEST are carried to the end and the LAST unlike ones on with all records. */
+/** Up to so many choices of p records all are tried as starts, else some are drawn; from MOST records or all, of which the BEST are carried to the end and the LAST unlike ones on with all records. */
 const FEW = 10_000;
-const DRAWN = 2_000;
 const MOST = 500;
 const BEST = 10;
 const LAST = 3;
@@ -104,6 +103,9 @@ function concentrated(
   return { coefficients, residuals };
 }
 
+/** Draws after which one of p good records is missing once in ten thousand times though half of all are wild; 500 at least. */
+const drawsFor = (p: number): number => Math.max(500, Math.ceil(Math.log(1e-4) / Math.log1p(-(0.5 ** p))));
+
 /** Each start that is tried, as places of p records. */
 function eachStart(n: number, p: number, see: (chosen: Int32Array) => void): { starts: number; isAll: boolean } {
   if (subsetsOf(n, p) <= FEW) {
@@ -112,14 +114,15 @@ function eachStart(n: number, p: number, see: (chosen: Int32Array) => void): { s
   }
   const generator = generatorFromSeed(SEED).split("starts of an S-estimate");
   const places = Int32Array.from({ length: n }, (_, i) => i);
-  for (let draw = 0; draw < DRAWN; draw++) {
+  const starts = drawsFor(p);
+  for (let draw = 0; draw < starts; draw++) {
     for (let i = 0; i < p; i++) {
       const other = i + Math.floor(generator.next() * (n - i));
       [places[i], places[other]] = [places[other] as number, places[i] as number];
     }
     see(places.slice(0, p));
   }
-  return { starts: DRAWN, isAll: false };
+  return { starts, isAll: false };
 }
 
 /** The best planes through p records each, after two steps towards the records around them. Ones that cannot beat the tenth best are dropped unseen. */
