@@ -50,6 +50,7 @@ export * from "./distributions/t-two-sided.ts";
 export * from "./distributions/t-upper-tail.ts";
 export * from "./linear/ascending-eigen.ts";
 export * from "./linear/decimal-value.ts";
+export * from "./linear/decimals-from-first.ts";
 export * from "./linear/double-double.ts";
 export * from "./linear/double-double-column.ts";
 export * from "./linear/inverse-matrix.ts";

@@ -55,7 +55,11 @@ export const analysisOfCovariance: Method = {
     if (!level.ok) return level;
     const complete = completeInputs(inputs, ["x", "y"], ["group"], needs);
     if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const given = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    // A record is subtracted from all: an offset of 1e6 would cost the standard errors of means five figures.
+    const height = given.y[0] as number;
+    const x = given.x.map((value) => value - (given.x[0] as number));
+    const y = given.y.map((value) => value - height);
     const { names, codes, columns } = groupColumns(complete.value.labels.group ?? [], orderInput(inputs.group_order));
     const at = names.length;
     const common = linearFit([...columns, x], y, undefined, level.value);
@@ -88,7 +92,7 @@ export const analysisOfCovariance: Method = {
       p_interaction: Number.isFinite(F) ? fUpperTail(F, at - 1, df2) : null,
       F_group: groupF,
       p_group: fUpperTail(groupF, at - 1, common.degreesOfFreedom),
-      adjusted_means: errors.map((place) => place.fit),
+      adjusted_means: errors.map((place) => height + place.fit),
       adjusted_se: errors.map((place) => (place.meanHigh - place.fit) / multiple),
       sigma: common.sigma,
       reverses: (pooled.coefficients[1] as number) * (common.coefficients[at] as number) < 0,

@@ -1,4 +1,5 @@
 import { declined, type Method, succeeded } from "../../base/index.ts";
+import { decimalsFromFirst } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { groupColumns } from "./group-columns.ts";
 import { groupMoments } from "./group-moments.ts";
@@ -7,8 +8,8 @@ import { oneWayAnova } from "./welch-anova.ts";
 const needs = { rows: 3, groups: 2 };
 
 /**
- * The table of a one-way analysis of variance with one common spread. A record is subtracted before any group is averaged: means near 1e12 are
- * themselves rounded to 1e-4. value: finite; group: labels, at least two groups and one group with two records.
+ * The table of a one-way analysis of variance with one common spread. A record is subtracted before any group is averaged, as the decimals
+ * that were written: means near 1e12 are themselves rounded to 1e-4, and so are readings. value: finite; group: labels, at least two groups and one group with two records.
  * Source: Fisher (1925), Statistical Methods for Research Workers; shift by a record: Chan, Golub and LeVeque (1983).
  */
 export const anovaNist: Method = {
@@ -42,14 +43,7 @@ export const anovaNist: Method = {
     const y = complete.value.arrays.value as Float64Array;
     const { names, codes } = groupColumns(complete.value.labels.group ?? []);
     if (y.length <= names.length) return declined("too-few-records", { have: y.length, need: names.length + 1 });
-    const first = y[0] as number;
-    const { F, p, df1, df2, between, within } = oneWayAnova(
-      groupMoments(
-        y.map((value) => value - first),
-        codes,
-        names.length,
-      ),
-    );
+    const { F, p, df1, df2, between, within } = oneWayAnova(groupMoments(decimalsFromFirst(y), codes, names.length));
     if (!Number.isFinite(between + within)) return declined("too-large", { name: "value", most: "1e150" });
     if (!(within > 0)) return declined("perfect-fit", { column: "value" });
     return succeeded({

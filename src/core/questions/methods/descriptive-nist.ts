@@ -1,5 +1,5 @@
 import { type Method, succeeded } from "../../base/index.ts";
-import { compensatedSum, mean, sumOfSquares } from "../../numerics/index.ts";
+import { compensatedSum, decimalsFromFirst, mean, sumOfSquares } from "../../numerics/index.ts";
 import { knownNumber as known } from "./known-number.ts";
 import { oneColumn } from "./one-column.ts";
 
@@ -16,7 +16,7 @@ export function lagOneAutocorrelation(x: Float64Array): number {
   return compensatedSum(products) / compensatedSum(d.map((value) => value * value));
 }
 
-/** Mean, standard deviation and lag-1 autocorrelation to nearly all digits of the numbers, whatever their common offset. */
+/** Mean, standard deviation and lag-1 autocorrelation to nearly all digits of the numbers as they were written, whatever their common offset. */
 export const descriptiveNist: Method = {
   id: "descriptive-nist",
   name: "Mean, standard deviation and lag-1 autocorrelation",
@@ -39,11 +39,12 @@ export const descriptiveNist: Method = {
     if (!column.ok) return column;
     const { values } = column.value;
     const n = values.length;
+    const readings = decimalsFromFirst(values);
     return succeeded({
       n,
-      mean: mean(values),
-      sd: n > 1 ? known(Math.sqrt(sumOfSquares(values) / (n - 1))) : null,
-      lag1_autocorrelation: n > 1 ? known(lagOneAutocorrelation(values)) : null,
+      mean: (values[0] as number) + mean(readings),
+      sd: n > 1 ? known(Math.sqrt(sumOfSquares(readings) / (n - 1))) : null,
+      lag1_autocorrelation: n > 1 ? known(lagOneAutocorrelation(readings)) : null,
     });
   },
 };

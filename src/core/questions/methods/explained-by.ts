@@ -3,7 +3,8 @@ import { declined, type InputSpec, type MethodInputs, type Outcome, succeeded } 
 import { completeInputs } from "./complete-inputs.ts";
 import { type LinearFit, linearFit, ones } from "./linear-fit.ts";
 
-const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
+/** Places of explaining quantities in words: as many as fits take. */
+export const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
 const names = ["x", ...ORDINALS.map((_, at) => `x${at + 1}`)];
 
 /** The inputs as a record lists them. */

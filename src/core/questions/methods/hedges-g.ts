@@ -48,7 +48,12 @@ export const hedgesG: Method = {
     const [samples, level] = [twoSamples(inputs, 2), levelFrom(inputs)];
     if (!samples.ok) return samples;
     if (!level.ok) return level;
-    const { a, b, setAside } = samples.value;
+    const { setAside } = samples.value;
+    const first = samples.value.a[0] as number;
+    const [a, b] = [samples.value.a, samples.value.b].map((values) => values.map((value) => value - first)) as [
+      Float64Array,
+      Float64Array,
+    ];
     const df = a.length + b.length - 2;
     const about = (values: Float64Array) => sumOfSquares(values.map((value) => value - mean(values)));
     const pooled = Math.sqrt((about(a) + about(b)) / df);

@@ -1,11 +1,14 @@
-import type { Method } from "../../base/index.ts";
+import type { InputSpec, Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
+import { ORDINALS } from "./explained-by.ts";
 import { influenceMeasures } from "./influence-measures.ts";
 import { linearFit, ones } from "./linear-fit.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 4, distinct: { x: 2 } };
+/** Explaining quantities beside x. */
+const further = ORDINALS.slice(1).map((_, at) => `x${at + 2}`);
 
 /** What each record does to a straight line: leverage, residuals, Cook's distance and the change of each coefficient without it. */
 export const influence: Method = {
@@ -15,8 +18,12 @@ export const influence: Method = {
   needs,
   inputs: {
     x: { kind: "quantities", meaning: "explaining quantity" },
-    x2: { kind: "quantities", optional: true, meaning: "second explaining quantity" },
-    x3: { kind: "quantities", optional: true, meaning: "third" },
+    ...Object.fromEntries(
+      further.map((name, at): [string, InputSpec] => [
+        name,
+        { kind: "quantities", optional: true, meaning: `${ORDINALS[at + 1]} explaining quantity` },
+      ]),
+    ),
     y: { kind: "quantities", meaning: "explained quantity" },
   },
   fields: {
@@ -28,13 +35,14 @@ export const influence: Method = {
     covratio: { meaning: "covariance ratio" },
     dfbetas_intercept: { meaning: "change of the constant in standard errors" },
     dfbetas_x: { meaning: "change of the slope in standard errors" },
-    dfbetas_x2: { meaning: "of the second slope" },
-    dfbetas_x3: { meaning: "of the third" },
+    ...Object.fromEntries(
+      further.map((name, at) => [`dfbetas_${name}`, { meaning: `of the ${ORDINALS[at + 1]} slope` }]),
+    ),
     outlier_bonferroni_p: { meaning: "p of the largest deleted residual, times n" },
   },
   source: sources.belsley,
   run: (inputs) => {
-    const names = ["x", "x2", "x3"].filter((name) => inputs[name] !== undefined);
+    const names = ["x", ...further].filter((name) => inputs[name] !== undefined);
     const complete = completeInputs(inputs, ["y", ...names], [], { ...needs, rows: names.length + 3 });
     if (!complete.ok) return complete;
     const y = complete.value.arrays.y as Float64Array;

@@ -46,8 +46,9 @@ export const welchT: Method = {
     if (!all.every(Number.isFinite)) return declined("not-finite", { name: "a reading" });
     if (Math.min(a.length, b.length) < 2)
       return declined("too-few-records", { have: Math.min(a.length, b.length), need: 2 });
+    const first = all[0] as number;
     const groups = groupMoments(
-      all,
+      all.map((value) => value - first),
       Int32Array.from(all, (_, i) => (i < a.length ? 0 : 1)),
       2,
     );

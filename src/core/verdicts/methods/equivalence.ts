@@ -17,7 +17,8 @@ export type MeanDifference = {
 export function meanDifference(a: ArrayLike<number>, b: ArrayLike<number>): Outcome<MeanDifference> {
   const fewer = Math.min(a.length, b.length);
   if (fewer < 2) return declined("too-few-records", { have: fewer, need: 2 });
-  const values = Float64Array.from([...Array.from(a), ...Array.from(b)]);
+  const first = a[0] as number;
+  const values = Float64Array.from([...Array.from(a), ...Array.from(b)], (value) => value - first);
   const codes = Int32Array.from(values, (_, at) => (at < a.length ? 0 : 1));
   const found = welchDifference(groupMoments(values, codes, 2), 0, 1);
   return found.standardError > 0 ? succeeded(found) : declined("no-spread", { column: "both" });
