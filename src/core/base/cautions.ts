@@ -55,9 +55,9 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
   "few-records": ({ have, need }) =>
     `This rests on ${have} ${have === 1 ? "record" : "records"}; with fewer than ${need} an answer can turn with the next instrument.`,
   "shared-ancestor": ({ columns, ancestor }) =>
-    `${columns} were computed from the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
+    `Both ${columns} rest on the same measurement of ${ancestor}, so an error in it moves both and can imitate a rule.`,
   "shared-error": ({ ancestor, arithmetic, alone, seen }) =>
-    `The correlation is ${seen}. ${arithmetic}the error of ${ancestor} with nothing else between them, ${alone}.`,
+    `The records show a correlation of ${seen}. If only the error of ${ancestor} tied them it would be ${alone}${arithmetic}.`,
   "pieces-share": ({ column, groups, records }) =>
     `Pieces that share a ${column} are not separate evidence: ${records} records come from ${groups}.`,
   "no-spread-between-groups": ({ group }) =>

@@ -55,7 +55,9 @@ function sharedWith(input: RelationInput, design: RelationDesign, x: QuantityCol
         facts: {
           ancestor,
           seen: figure(seen),
-          arithmetic: dealt ? `All else dealt out among the records, arithmetic gives ${figure(dealt.middle)}; ` : "",
+          arithmetic: dealt
+            ? `; if all else were dealt out at random, ${figure(dealt.middle)} by arithmetic alone`
+            : "",
           alone: `${figure(middle)} (95 % of draws ${figure(low)} to ${figure(high)})`,
         },
       },
