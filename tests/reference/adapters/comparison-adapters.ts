@@ -123,6 +123,9 @@ export const comparisonAdapters: StatsAdapters = {
   "cliff-delta": ofTwoGroups((one) => ({
     quantile: /^t\b|student/i.test(String(one.options.quantile)) ? "t" : "normal",
   })),
+  equivalence: {
+    inputs: (one) => ({ ...twoGroups(one), margin: one.options.margin, alpha: one.options.alpha }),
+  },
   permutation: {
     inputs: (one) => {
       const statistic = named(one, permuted);

@@ -28,7 +28,7 @@ function gradersOf(one: StatsCase): readonly (readonly unknown[])[] {
 }
 
 export const countsAdapters: StatsAdapters = {
-  "binomial-test": named({ p0: "base_rate", null_value: "base_rate" }),
+  "binomial-test": named({ p0: "base_rate", p: "base_rate", null_value: "base_rate" }),
   "fisher-exact": named({ or: "null_odds_ratio", odds_ratio: "null_odds_ratio", null_value: "null_odds_ratio" }),
   "power-correlation": named(),
   "power-proportion": named(),

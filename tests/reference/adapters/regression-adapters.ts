@@ -1,6 +1,13 @@
 // Least squares and its kin: the model's column names become y, x, x1, x2 …
 import { columnsOf, type Inputs, modelOf, type StatsCase } from "../stats-case.ts";
-import { namedColumns, numberedPredictors, plainInputs, type StatsAdapters } from "./stats-adapter.ts";
+import {
+  alphabetical,
+  isTexts,
+  namedColumns,
+  numberedPredictors,
+  plainInputs,
+  type StatsAdapters,
+} from "./stats-adapter.ts";
 
 /** Values at which a line is read, one list a predictor. */
 function pointsOf(one: StatsCase): Readonly<Record<string, unknown>> {
@@ -15,7 +22,12 @@ function explaining(one: StatsCase): Inputs {
 }
 
 export const regressionAdapters: StatsAdapters = {
-  "ols-multiple": { inputs: (one) => ({ ...plainInputs(one), ...numberedPredictors(one), ...pointsOf(one) }) },
+  "ols-multiple": {
+    inputs: (one) => {
+      const { x: _first, ...rest } = plainInputs(one);
+      return { ...rest, ...numberedPredictors(one), ...pointsOf(one) };
+    },
+  },
   "ols-nist": {
     inputs: (one) => {
       const model = String(one.options.model ?? "");
@@ -64,9 +76,13 @@ export const regressionAdapters: StatsAdapters = {
   "robust-se": { inputs: explaining },
   "cluster-robust": { inputs: (one) => ({ ...explaining(one), ...namedColumns(one, { cluster: "cluster" }) }) },
   ancova: {
-    inputs: (one) => ({
-      ...plainInputs(one),
-      ...namedColumns(one, { y: "response", x: "covariate", group: "group" }),
-    }),
+    inputs: (one) => {
+      const named = namedColumns(one, { y: "response", x: "covariate", group: "group" });
+      return {
+        ...(isTexts(named.group) ? { group_order: alphabetical(named.group) } : {}),
+        ...plainInputs(one),
+        ...named,
+      };
+    },
   },
 };

@@ -1,7 +1,14 @@
 // Descriptions of one column, one-way tables, charts of the shop: columns by the names that the options give them, else by their kind.
 import { normalLowerTail, normalQuantile } from "../../../src/core/numerics/index.ts";
 import { columnsOf, type Inputs, modelOf, type StatsCase } from "../stats-case.ts";
-import { namedColumns, plainInputs, type StatsAdapter, type StatsAdapters } from "./stats-adapter.ts";
+import {
+  alphabetical,
+  isTexts,
+  namedColumns,
+  plainInputs,
+  type StatsAdapter,
+  type StatsAdapters,
+} from "./stats-adapter.ts";
 
 const lists = (one: StatsCase): readonly (readonly [string, readonly unknown[]])[] =>
   Object.entries(columnsOf(one)).flatMap(([name, list]) => (Array.isArray(list) ? [[name, list] as const] : []));
@@ -32,6 +39,12 @@ function grouped(one: StatsCase): Inputs {
   };
 }
 const ofGroups: StatsAdapter = { inputs: grouped };
+
+/** Groups that are texts in the order of the alphabet, unless the case says another. */
+function inOrder(one: StatsCase): Inputs {
+  const inputs = grouped(one);
+  return isTexts(inputs.group) ? { group_order: alphabetical(inputs.group), ...inputs } : inputs;
+}
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -75,22 +88,30 @@ function multiplierOf(given: unknown): number | undefined {
   return normalQuantile((1 + level) / 2);
 }
 
+/** A d2 to four places or fewer is a table's, to be used as it stands; one said to more is the computed one. */
+function rounded(given: unknown): number | undefined {
+  const digits = /([\d.]+)$/.exec(String(given ?? ""))?.[1];
+  return digits === undefined || (digits.split(".")[1] ?? "").length > 4 ? undefined : Number(digits);
+}
+
 export const shopAdapters: StatsAdapters = {
   descriptive: ofOneColumn,
   "descriptive-nist": ofOneColumn,
-  "individuals-chart": ofOneColumn,
+  "individuals-chart": { inputs: (one) => ({ ...onlyColumn(one), d2: rounded(one.options.d2) }) },
   cusum: ofOneColumn,
   ewma: ofOneColumn,
   "anova-nist": ofGroups,
-  "anova-welch": ofGroups,
-  "games-howell": { inputs: grouped, fields: pairsAsAsked },
+  "anova-welch": { inputs: inOrder },
+  "games-howell": { inputs: inOrder, fields: pairsAsAsked },
   "kruskal-wallis": ofGroups,
   "bland-altman": {
     inputs: (one) => {
-      const { a, b } = columnsOf(one);
-      const isTurned = String(one.options.difference ?? "").replace(/\s/g, "") === "b-a";
-      const columns = isTurned ? { a: b, b: a } : {};
-      return { ...plainInputs(one), ...columns, multiplier: multiplierOf(one.options.multiplier) };
+      const columns = columnsOf(one);
+      const said = String(one.options.difference ?? "").split(/\s+-\s+/);
+      const names = said.length === 2 && said.every((name) => name in columns) ? said : Object.keys(columns);
+      const [a, b] = names.map((name) => columns[name]);
+      const plain = "a" in columns && "b" in columns && names !== said ? {} : { a, b };
+      return { ...plainInputs(one), ...plain, multiplier: multiplierOf(one.options.multiplier) };
     },
   },
   "gauge-rr": {

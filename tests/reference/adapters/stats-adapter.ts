@@ -21,6 +21,13 @@ export function plainInputs(one: StatsCase): Inputs {
   };
 }
 
+export const isTexts = (list: unknown): list is readonly (string | null)[] =>
+  Array.isArray(list) && list.every((each) => each === null || typeof each === "string");
+
+/** The labels that there are, by code point, also those that are numerals: the order of groups that a case has where it says none. */
+export const alphabetical = (list: readonly (string | null)[]): readonly string[] =>
+  [...new Set(list.filter((each) => each !== null))].sort();
+
 /** Columns named by options: `{ y: "response" }` gives the method's `y` the column that the option `response` names. */
 export const namedColumns = (one: StatsCase, names: Readonly<Record<string, string>>): Inputs =>
   Object.fromEntries(

@@ -22,13 +22,19 @@ export const individualsChart: Method = {
   inputs: {
     x: { kind: "quantities", meaning: "readings in the order in which they were taken" },
     span: { kind: "number", optional: true, whole: true, atLeast: 2, atMost: 100, meaning: "readings of a range, 2" },
+    d2: {
+      kind: "number",
+      optional: true,
+      above: 0,
+      meaning: "mean range of so many normal values, where a rounded one of a table is wanted; computed unless given",
+    },
     sigmas: { kind: "number", optional: true, above: 0, meaning: "distance of the limits in sigma, 3" },
   },
   fields: {
     center: { meaning: "mean of the readings" },
     mr: { meaning: "moving ranges, the first at the place of the span" },
     mr_bar: { meaning: "mean moving range" },
-    d2: { meaning: "mean range of so many normal values, computed" },
+    d2: { meaning: "mean range of so many normal values that was used" },
     sigma_hat: { meaning: "mr_bar over d2" },
     upper: { meaning: "upper limit of readings" },
     lower: { meaning: "lower limit of readings" },
@@ -56,10 +62,12 @@ export const individualsChart: Method = {
     const [center, bar] = [mean(values), mean(ranges)];
     if (!(bar > 0)) return declined("no-spread", { column: "x" });
     if (!Number.isFinite(bar)) return declined("too-large", { name: "x", most: "1e300" });
-    const { mean: d2, standardDeviation: d3 } = normalRangeMoments(span);
+    const { mean: computed, standardDeviation: d3 } = normalRangeMoments(span);
+    const d2 = typeof inputs.d2 === "number" && inputs.d2 > 0 ? inputs.d2 : computed;
     const sigma = bar / d2;
     const [upper, lower] = [center + sigmas * sigma, center - sigmas * sigma];
-    const [rangeUpper, rangeLower] = [bar + sigmas * d3 * sigma, Math.max(0, bar - sigmas * d3 * sigma)];
+    const reach = (sigmas * d3 * bar) / computed;
+    const [rangeUpper, rangeLower] = [bar + reach, Math.max(0, bar - reach)];
     const tabled = span === 2 ? (sigmas * bar) / 1.128 : null;
     return succeeded({
       center,

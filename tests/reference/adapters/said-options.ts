@@ -1,0 +1,121 @@
+// What the options of a case say beside the inputs of its method: read by its adapter, or a remark on what the method does anyway. Any other is declined.
+
+import { inputSpec } from "../../../src/cli/inputs-from-json.ts";
+import type { InputSpec } from "../../../src/core/base/index.ts";
+import { columnsOf, type Inputs, type StatsCase } from "../stats-case.ts";
+
+type Said = Readonly<Record<string, RegExp>>;
+const ANY = /^/;
+
+/** Of every method: what the case is of, and which columns are meant. */
+const ofAll: Said = {
+  of: ANY,
+  refusal_also_accepted: ANY,
+  model: ANY,
+  response: ANY,
+  order_of_coefficients: /intercept/,
+};
+const groups: Said = { group: ANY, value: ANY, group_order: ANY };
+const resampled: Said = {
+  difference: ANY,
+  contrast: ANY,
+  group: ANY,
+  by: ANY,
+  value: ANY,
+  group_order: ANY,
+};
+const twoGroups: Said = { ...resampled, statistic: ANY, null_value: ANY, mu: ANY, margin: ANY };
+
+/** By method, what an option must say so that the method is the one that is meant. */
+const ofMethods: Readonly<Record<string, Said>> = {
+  ancova: { ...groups, covariate: ANY, adjusted_means_at: /mean of the covariate/ },
+  "anova-nist": groups,
+  "anova-welch": groups,
+  "kruskal-wallis": groups,
+  "games-howell": { ...groups, pairs: ANY, difference: /^(first|second) minus (first|second)$/ },
+  "binomial-test": { p0: ANY, p: ANY, null_value: ANY },
+  "bland-altman": { difference: /^\S+ - \S+$/, multiplier: /[\d.]+$/ },
+  bootstrap: { ...resampled, block: ANY, x: ANY, y: ANY, quantile: /type 1|inverse of the empirical/, mode: ANY },
+  "cliff-delta": { ...twoGroups, quantile: /^(normal|t)\b|student/i },
+  "cluster-robust": { cluster: ANY, type: /CR/ },
+  cusum: { column: ANY },
+  deming: { variance_ratio_means: /error of y\) \/ var\(error of x/, df: /n - 2/, ci: /jackknife/ },
+  descriptive: { column: ANY },
+  "descriptive-nist": { column: ANY },
+  distribution: { parameters: ANY },
+  "en-zeta": { U_means: /k\s*=\s*[\d.]+|standard/ },
+  equivalence: twoGroups,
+  ewma: { column: ANY },
+  "fisher-exact": { or: ANY, odds_ratio: ANY, null_value: ANY },
+  "firth-logistic": { predictors: ANY, se: /unpenali[sz]ed/ },
+  "gauge-rr": { design: ANY, pool_interaction_when: ANY, negative_components: /zero/, order: ANY },
+  gum: {
+    combine: /root sum of squares/,
+    df: /Welch-Satterthwaite/,
+    null_df_means: /infinite/,
+    method: /simultaneous|covariance|independent/,
+    shared: ANY,
+    correlations: ANY,
+    correlation: ANY,
+    x0: ANY,
+  },
+  "hedges-g": { ...twoGroups, correction: /exact/ },
+  "individuals-chart": { column: ANY, d2: /[\d.]+$/ },
+  kendall: { ci: /0\.437/ },
+  "krippendorff-alpha": { missing: ANY },
+  "mann-whitney": twoGroups,
+  mcnemar: { table: ANY },
+  "mixed-model": { random: ANY, criterion: /REML/, group_order: /alphabetical|,/, reported_scale: /^sd\b/ },
+  "ols-multiple": { predict_at: ANY },
+  "ols-weighted": { weights: /proportional to/ },
+  "partial-correlation": { between: ANY, given: ANY },
+  "paired-t": twoGroups,
+  permutation: {
+    ...resampled,
+    mode: ANY,
+    design: ANY,
+    paired: ANY,
+    block: ANY,
+    within: ANY,
+    strata: ANY,
+    x: ANY,
+    y: ANY,
+  },
+  "power-law": { form: /log y on log x/ },
+  "power-t": { type: ANY },
+  "proportional-odds": {
+    predictors: ANY,
+    coefficient_order: ANY,
+    threshold_order: ANY,
+    weights: ANY,
+    sign: /threshold_k - x'b/,
+  },
+  "robust-se": { df: /^n\s*-\s*p/ },
+  spearman: { ci: /1 \+ r\^2\s*\/\s*2/ },
+  "theil-sen": { rank_rule: /floor\(\(N\s*-\s*C\)\s*\/\s*2\)/, ties: /left out/ },
+  "welch-t": twoGroups,
+  york: { weights: /1\s*\/\s*variance/ },
+};
+
+const inWords = (value: unknown): string => (typeof value === "string" ? value : JSON.stringify(value));
+
+/**
+ * The options of a case that would be passed over in silence: those that are neither inputs that the method is given, nor said above, nor a remark,
+ * which is text of more than one word under a name that is no input. Null says nothing.
+ */
+export function unreadOptions(
+  one: StatsCase,
+  method: string,
+  specs: Readonly<Record<string, InputSpec>>,
+  given: Inputs,
+): readonly string[] {
+  const said = { ...ofAll, ...ofMethods[method] };
+  return Object.entries(one.options).flatMap(([name, value]) => {
+    if (value === null || value === undefined) return [];
+    const words = said[name];
+    if (words !== undefined) return words.test(inWords(value)) ? [] : [name];
+    if (inputSpec(specs, name) !== undefined) return given[name] === undefined ? [name] : [];
+    const isColumn = typeof value === "string" && value in columnsOf(one);
+    return typeof value === "string" && /\s/.test(value.trim()) && !isColumn ? [] : [name];
+  });
+}

@@ -1,0 +1,71 @@
+// A case whose options say what a method does not do is declined, not answered as if they were not there.
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { methods } from "../../src/notebook/engine/index.ts";
+import { statsCaseResult } from "./case-adapter.ts";
+import { statsFaults } from "./judged.ts";
+import { casesIn } from "./load-cases.ts";
+import type { StatsCase } from "./stats-case.ts";
+
+const cases = casesIn(fileURLToPath(new URL("stats/cases", import.meta.url))) as readonly StatsCase[];
+const caseOf = (id: string) => cases.find((one) => one.id === id) as StatsCase;
+const result = (one: StatsCase) => statsCaseResult(one, methods) ?? {};
+const given = (id: string, options: object, data?: object): StatsCase => {
+  const one = caseOf(id);
+  return { ...one, options: { ...one.options, ...options }, ...(data ? { data: data as StatsCase["data"] } : {}) };
+};
+
+describe("options of a case", () => {
+  it.each([
+    ["kendall-exact8", { weights: [1, 1, 2, 1, 1, 1, 1, 1] }],
+    ["kendall-exact8", { ci: "bootstrap with 2000 resamples" }],
+    ["hedges-g-tops20", { correction: "approximate 1 - 3/(4 df - 1)" }],
+    ["ancova-tops36", { adjusted_means_at: 11 }],
+    ["mixed-dyestuff", { criterion: "maximum likelihood" }],
+    ["bootstrap-mean5", { statistic: "interquartile range of x" }],
+    ["fisher-tea", { midp: true }],
+    ["york-pearson", { correlated: "r" }],
+  ])("of %s that say another method: %j", (id, options) => {
+    expect(result(given(id, options))).toMatchObject({ refused: true });
+    expect(statsFaults(caseOf(id), result(caseOf(id)))).toEqual([]);
+  });
+  it("that only remark on the case change nothing", () => {
+    const one = given("fisher-tea", { tasting: "eight cups, four of each kind", note: null });
+    expect(statsFaults(one, result(one))).toEqual([]);
+  });
+  it("that name more predictors than the method takes are declined", () => {
+    const names = Array.from({ length: 12 }, (_, at) => `q${at}`);
+    const list = (shift: number) => Array.from({ length: 20 }, (_, i) => ((i * (shift + 3)) % 17) + shift);
+    const data = Object.fromEntries([...names, "y"].map((name, at) => [name, list(at)]));
+    for (const id of ["influence-tops12", "robust-se-tops20"])
+      expect(result(given(id, { model: `y ~ ${names.join(" + ")}` }, data))).toMatchObject({ refused: true });
+  });
+});
+
+describe("columns under other names", () => {
+  it("of limits of agreement, in the order of the difference", () => {
+    const one = caseOf("bland-altman-1986");
+    const { a, b } = one.data;
+    const named = given(one.id, { difference: "old - new" }, { new: b, old: a });
+    expect(statsFaults(named, result(named))).toEqual([]);
+    const turned = given(one.id, { difference: "b - a" }, { a: b, b: a });
+    expect(statsFaults(turned, result(turned))).toEqual([]);
+  });
+  it("of two groups that are the same within a margin", () => {
+    const one = caseOf("equivalence-yes");
+    const named = given(one.id, { difference: "old - new" }, { new: one.data.b, old: one.data.a });
+    expect(statsFaults(named, result(named))).toEqual([]);
+  });
+});
+
+describe("groups and constants", () => {
+  it("numerals written as texts stand in the order of the alphabet", () => {
+    const one = given("anova-plantgrowth", {}, { group: ["9", "9", "10", "10", "10"], value: [1, 2, 3, 4, 6] });
+    expect(result(one)).toMatchObject({ group_order: ["10", "9"], group_n: [3, 2] });
+  });
+  it("a table's d2 is used where a case says one, and a computed one where it says so", () => {
+    const rounded = result(given("individuals-handbook", { d2: 1.128 }));
+    expect(rounded.upper).toBe(rounded.upper_d2_1128);
+    expect(result(caseOf("individuals-handbook")).upper).not.toBe(rounded.upper);
+  });
+});
