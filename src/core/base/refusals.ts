@@ -2,6 +2,7 @@
 
 type Facts = {
   "too-few-records": { have: number; need: number };
+  "too-few-groups": { column: string; have: number; need: number };
   "no-spread": { column: string };
   "one-group": { column: string; group: string };
   "no-records": { table: string };
@@ -37,6 +38,8 @@ export type Refusal = { [C in RefusalCode]: { readonly code: C; readonly facts: 
 
 export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => string } = {
   "too-few-records": ({ have, need }) => `Only ${have} usable records; at least ${need} are needed.`,
+  "too-few-groups": ({ column, have, need }) =>
+    `The usable records have ${have} different ${column}; at least ${need} are needed.`,
   "no-spread": ({ column }) =>
     `Every record has the same ${column}, so nothing can be read off against it. Records that differ in it are needed.`,
   "one-group": ({ column, group }) =>

@@ -1,6 +1,6 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { fUpperTail, mean } from "../../numerics/index.ts";
+import { fUpperTail, mean, sumOfSquares } from "../../numerics/index.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
 import { groupColumns, orderInput } from "./group-columns.ts";
 import { levelFrom, levelInput } from "./level-input.ts";
@@ -64,10 +64,13 @@ export const analysisOfCovariance: Method = {
     const at = names.length;
     const common = linearFit([...columns, x], y, undefined, level.value);
     if (common.rank <= at) return declined("no-spread", { column: "x" });
+    const whole = sumOfSquares(y);
+    if (!(whole > 0)) return declined("no-spread", { column: "y" });
+    if (common.residualSumOfSquares <= 1e-24 * whole) return declined("perfect-fit", { column: "y" });
     const pooled = linearFit([ones(y.length), x], y);
     const within = slopesWithinGroups(x, y, codes, at);
     const df2 = y.length - 2 * at;
-    const gain = (common.residualSumOfSquares - within.residualSumOfSquares) / (at - 1);
+    const gain = Math.max(0, common.residualSumOfSquares - within.residualSumOfSquares) / (at - 1);
     const F = df2 > 0 ? gain / (within.residualSumOfSquares / df2) : Number.NaN;
     const groupF = (pooled.residualSumOfSquares - common.residualSumOfSquares) / (at - 1) / common.sigma ** 2;
     const centre = mean(x);

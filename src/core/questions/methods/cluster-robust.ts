@@ -37,7 +37,7 @@ export const clusterRobust: Method = {
     const data = explainedBy(inputs, ["cluster"], 2);
     if (!data.ok) return data;
     const { names, codes } = groupColumns(data.value.labels.cluster ?? []);
-    if (names.length < 3) return declined("too-few-records", { have: names.length, need: 3 });
+    if (names.length < 3) return declined("too-few-groups", { column: "clusters", have: names.length, need: 3 });
     const made = fitOf(data.value, level.value);
     if (!made.ok) return made;
     const fit = made.value;

@@ -23,7 +23,7 @@ export const concordance: Method = {
     bias_correction: { meaning: "concordance over correlation: how far that line is from y = x" },
     location_shift: { meaning: "mean x less mean y, over the root of the product of their standard deviations" },
     scale_shift: { meaning: "standard deviation of x over that of y" },
-    se_z: { meaning: "standard error on the inverse hyperbolic tangent" },
+    se_z: { meaning: "standard error on the inverse hyperbolic tangent; withheld for readings that all agree" },
     ci95_low: { meaning: "interval, lower" },
     ci95_high: { meaning: "upper" },
     ccc_n_minus_1: { meaning: "concordance with variances divided by n - 1" },
@@ -59,7 +59,8 @@ export const concordance: Method = {
         (ccc ** 2 * bias ** 2 * location ** 4) / (2 * rest ** 2)) /
       (n - 2);
     const error = Math.sqrt(variance);
-    const isKnown = Number.isFinite(error) && rest > 0;
+    // Readings that are all the same on both sides leave nothing but rounding to judge by.
+    const isKnown = Number.isFinite(error) && rest > 1e-14;
     const half = normalQuantile((1 + level.value) / 2) * error;
     const z = Math.atanh(ccc);
     return succeeded({

@@ -57,7 +57,7 @@ function valueAt(
       needed: `one of ${names.join(", ")}`,
     });
   if (!law) return declined("out-of-domain", { name: place, needed: parameters });
-  const value = made(law, x);
+  const value = Number.isNaN(x) ? x : made(law, x);
   return Number.isNaN(value)
     ? declined("out-of-domain", {
         name: `x, ${place}`,

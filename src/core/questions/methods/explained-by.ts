@@ -44,12 +44,15 @@ export function explainedBy(inputs: MethodInputs, labels: readonly string[], spa
   });
 }
 
-/** Least squares of y on a constant and the columns. Declines a column without spread, or that says the same as others, by its name. */
+/** Least squares of y on a constant and the columns. Declines a column without spread, or that says the same as others, by its name, and
+ * one so small that its slope has no error that a number can say. */
 export function fitOf({ y, names: given, columns }: ExplainedBy, level: number): Outcome<LinearFit> {
   const flat = columns.findIndex((column) => column.every((value) => value === column[0]));
   if (flat >= 0) return declined("no-spread", { column: given[flat] ?? "x" });
   const fit = linearFit([ones(y.length), ...columns], y, undefined, level);
-  return fit.rank > columns.length
+  if (fit.rank <= columns.length)
+    return declined("collinear", { column: fit.dependent.map((at) => given[at - 1] ?? "the constant").join(" and ") });
+  return fit.inverse.every((row) => row.every(Number.isFinite))
     ? succeeded(fit)
-    : declined("collinear", { column: fit.dependent.map((at) => given[at - 1] ?? "the constant").join(" and ") });
+    : declined("not-finite", { name: "the standard error of a slope" });
 }

@@ -1,5 +1,6 @@
 import type { InputSpec, Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
+import { sumOfSquares } from "../../numerics/index.ts";
 import { completeInputs, plain } from "./complete-inputs.ts";
 import { ORDINALS } from "./explained-by.ts";
 import { influenceMeasures } from "./influence-measures.ts";
@@ -7,6 +8,8 @@ import { linearFit, ones } from "./linear-fit.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 4, distinct: { x: 2 } };
+/** A share of the scatter of y that is no more than rounding. */
+const ROUNDING = 1e-24;
 /** Explaining quantities beside x. */
 const further = ORDINALS.slice(1).map((_, at) => `x${at + 2}`);
 
@@ -51,6 +54,7 @@ export const influence: Method = {
       return declined("collinear", {
         column: fit.dependent.map((at) => names[at - 1] ?? "the constant").join(" and "),
       });
+    if (fit.residualSumOfSquares <= ROUNDING * sumOfSquares(y)) return declined("perfect-fit", { column: "y" });
     const measures = influenceMeasures(fit);
     return succeeded({
       leverage: plain(fit.leverage),

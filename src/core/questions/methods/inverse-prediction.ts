@@ -50,6 +50,7 @@ export const inversePrediction: Method = {
     if (!complete.ok) return complete;
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
     const { y0, repeats_of_y0: repeats } = given.value;
+    if (!(sumOfSquares(y) > 0)) return declined("no-spread", { column: "y" });
     const fit = linearFit([ones(y.length), x], y);
     const [constant, slope] = [fit.coefficients[0] as number, fit.coefficients[1] as number];
     if (!(fit.sigma > 0)) return declined("perfect-fit", { column: "y" });
