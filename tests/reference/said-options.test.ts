@@ -42,7 +42,58 @@ describe("options of a case", () => {
   });
 });
 
+describe("a model that is not the method's", () => {
+  const list = (shift: number) => Array.from({ length: 20 }, (_, i) => ((i * (shift + 3)) % 17) + shift);
+  const data = { y: list(1), q: list(2), s: list(3), tree: list(4).map(String) };
+  it.each([
+    ["influence-tops12", "y ~ q + s", "answered"],
+    ["influence-tops12", "y ~ q + I(q^2)", "declined"],
+    ["influence-tops12", "y ~ q * s", "declined"],
+    ["influence-tops12", "y ~ 0 + q", "declined"],
+    ["influence-tops12", "log(y) ~ q", "declined"],
+    ["cluster-robust-tops24", "y ~ q - 1", "declined"],
+    ["cluster-robust-tops24", "y ~ q + nosuch", "declined"],
+    ["kruskal-grades24", "y ~ tree + q", "declined"],
+    ["kruskal-grades24", "y ~ tree", "answered"],
+    ["theil-sen-tops15", "y ~ q + s", "declined"],
+  ])("%s with %s is %s", (id, model, wanted) => {
+    const cluster = id.startsWith("cluster") ? { cluster: "tree" } : {};
+    const got = result(given(id, { model, ...cluster }, data));
+    expect("refused" in got ? "declined" : "answered").toBe(wanted);
+  });
+  it("inputs of a result in other units than SI are declined, and the units of the answer are not", () => {
+    const model = String(caseOf("gum-stiffness").options.model);
+    expect(result(given("gum-stiffness", { model: model.replace("SI in", "g and mm in") }))).toMatchObject({
+      refused: true,
+    });
+    expect(result(given("gum-stiffness", { model: model.replace("GPa out", "MPa out") })).value).toBeCloseTo(
+      10885.5279,
+      3,
+    );
+  });
+  it("effective degrees of freedom are cut or not as the words say", () => {
+    const data = { a: 3, u_a: 0.1, b: 5, u_b: 0.2, df_a: 6, df_b: 9 };
+    const of = (df: string) => result({ ...given("gum-density", { df }, data), options: { model: "a * b", df } });
+    expect(of("Welch-Satterthwaite, truncated").df_used).toBe(14);
+    expect(of("Welch-Satterthwaite, not truncated").df_used).toBeCloseTo(14.994, 3);
+  });
+});
+
 describe("columns under other names", () => {
+  it("of a rank correlation, named by options or by neither", () => {
+    const one = caseOf("kendall-exact8");
+    const { x, y } = one.data;
+    for (const [options, data] of [
+      [
+        { x: "stiff", y: "thick" },
+        { piece: y, thick: y, stiff: x },
+      ],
+      [{}, { stiff: x, thick: y }],
+    ] as const) {
+      const named = given(one.id, options, data);
+      expect(statsFaults(named, result(named))).toEqual([]);
+    }
+  });
   it("of limits of agreement, in the order of the difference", () => {
     const one = caseOf("bland-altman-1986");
     const { a, b } = one.data;

@@ -1,6 +1,6 @@
 // Counts, grades and power: a paired table by its cells, graders as one list each, sides of a test as they are called here.
 import { columnsOf, type Inputs, type StatsCase } from "../stats-case.ts";
-import { plainInputs, type StatsAdapter, type StatsAdapters } from "./stats-adapter.ts";
+import { plainInputs, type StatsAdapter, type StatsAdapters, twoColumns } from "./stats-adapter.ts";
 
 /** `two.sided`, `two_sided`, `one.sided` … with a hyphen; a null value under the name of the method's input. */
 function namedInputs(one: StatsCase, renamed: Readonly<Record<string, string>> = {}): Inputs {
@@ -42,12 +42,7 @@ export const countsAdapters: StatsAdapters = {
       return { ...rest, both, only_a: onlyA, only_b: onlyB, neither };
     },
   },
-  concordance: {
-    inputs: (one) => {
-      const lists = Object.values(columnsOf(one)).filter(Array.isArray);
-      return { x: lists[0], y: lists[1], ...plainInputs(one) };
-    },
-  },
+  concordance: twoColumns,
   "weighted-kappa": {
     inputs: (one) => {
       const [first, second] = gradersOf(one);

@@ -58,6 +58,8 @@ export type ModelText = {
   readonly symbols: readonly string[];
   /** Unit in which results are wanted: of "GPa out". */
   readonly unit: string | null;
+  /** Units in which inputs are given, of "g and mm in"; null for SI. */
+  readonly unitsIn: string | null;
 };
 
 /** Text between commas is an equation if it has an equals sign, or is all there is; other text is remarks, of which "UNIT out" counts. */
@@ -83,5 +85,6 @@ export function modelText(text: string): ModelText {
     named,
     symbols: [...symbols],
     unit: /(\S+) out\b/.exec(text)?.[1] ?? null,
+    unitsIn: /(?:^|[,;])(?!\s*SI\b)\s*([^,;=]+?) in\s*(?:$|[,;])/.exec(text)?.[1] ?? null,
   };
 }

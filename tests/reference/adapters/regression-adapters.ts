@@ -7,6 +7,7 @@ import {
   numberedPredictors,
   plainInputs,
   type StatsAdapters,
+  twoColumns,
 } from "./stats-adapter.ts";
 
 /** Values at which a line is read, one list a predictor. */
@@ -41,6 +42,9 @@ export const regressionAdapters: StatsAdapters = {
       };
     },
   },
+  kendall: twoColumns,
+  pearson: twoColumns,
+  spearman: twoColumns,
   "partial-correlation": {
     inputs: (one) => {
       const columns = columnsOf(one);

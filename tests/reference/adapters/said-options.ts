@@ -2,7 +2,8 @@
 
 import { inputSpec } from "../../../src/cli/inputs-from-json.ts";
 import type { InputSpec } from "../../../src/core/base/index.ts";
-import { columnsOf, type Inputs, type StatsCase } from "../stats-case.ts";
+import { columnsOf, type Inputs, modelOf, type StatsCase } from "../stats-case.ts";
+import { modelText } from "./model-text.ts";
 
 type Said = Readonly<Record<string, RegExp>>;
 const ANY = /^/;
@@ -97,11 +98,33 @@ const ofMethods: Readonly<Record<string, Said>> = {
   york: { weights: /1\s*\/\s*variance/ },
 };
 
+/** Options whose names are made of symbols of the case: `r_ab`, a correlation. */
+const ofSymbols: Readonly<Record<string, RegExp>> = { gum: /^r_\w+$/, "monte-carlo-uncertainty": /^r_\w+$/ };
+
+/** Methods that take a line without a constant, or read the words of a model themselves. */
+const WITHOUT_CONSTANT = new Set(["ols-origin", "ols-nist", "lad", "mixed-model"]);
+const OWN_MODELS = new Set(["ols-nist", "gum", "monte-carlo-uncertainty", "rig-linearity"]);
+
+/** What a model `y ~ a + b` holds that the method does not fit: a term that is no column, no constant, more terms than it takes. */
+function isUnreadModel(one: StatsCase, method: string, specs: Readonly<Record<string, InputSpec>>): boolean {
+  if (OWN_MODELS.has(method) || one.options.model === undefined) return false;
+  const { response, predictors, constant } = modelOf(one);
+  const columns = columnsOf(one);
+  const isTerm = (term: string) => term in columns || (method === "mixed-model" && /^\(1 \|/.test(term));
+  const takesSeveral = ["x1", "x2", "z1"].some((name) => name in specs) || method === "mixed-model";
+  return (
+    !(response in columns) ||
+    !predictors.every(isTerm) ||
+    (!constant && !WITHOUT_CONSTANT.has(method)) ||
+    (predictors.length > 1 && !takesSeveral)
+  );
+}
+
 const inWords = (value: unknown): string => (typeof value === "string" ? value : JSON.stringify(value));
 
 /**
  * The options of a case that would be passed over in silence: those that are neither inputs that the method is given, nor said above, nor a remark,
- * which is text of more than one word under a name that is no input. Null says nothing.
+ * which is text of more than one word under a name that is no input, and a model that is not the method's. Null says nothing.
  */
 export function unreadOptions(
   one: StatsCase,
@@ -110,12 +133,15 @@ export function unreadOptions(
   given: Inputs,
 ): readonly string[] {
   const said = { ...ofAll, ...ofMethods[method] };
-  return Object.entries(one.options).flatMap(([name, value]) => {
-    if (value === null || value === undefined) return [];
+  const isInOtherUnits = method === "gum" && modelText(String(one.options.model ?? "")).unitsIn !== null;
+  const model = isInOtherUnits || isUnreadModel(one, method, specs) ? ["model"] : [];
+  const others = Object.entries(one.options).flatMap(([name, value]) => {
+    if (ofSymbols[method]?.test(name) || value === null || value === undefined) return [];
     const words = said[name];
     if (words !== undefined) return words.test(inWords(value)) ? [] : [name];
     if (inputSpec(specs, name) !== undefined) return given[name] === undefined ? [name] : [];
     const isColumn = typeof value === "string" && value in columnsOf(one);
     return typeof value === "string" && /\s/.test(value.trim()) && !isColumn ? [] : [name];
   });
+  return [...model, ...others];
 }

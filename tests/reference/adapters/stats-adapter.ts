@@ -8,14 +8,21 @@ export type StatsAdapter = {
   readonly fields?: (result: Fields, one: StatsCase) => Fields;
 };
 
-/** What most methods take: the columns and the options by their names, and `y`, `x` out of the model. */
+/** Inputs that are columns, which an option may name. */
+const COLUMNS = /^(x|y|a|b|value|group|cluster)$/;
+
+/** What most methods take: the columns and the options by their names, `y`, `x` out of the model, and columns that options name. */
 export function plainInputs(one: StatsCase): Inputs {
   const columns = columnsOf(one);
   const { response, predictors } = modelOf(one);
   const [x] = predictors;
+  const named = Object.entries(one.options).flatMap(([name, of]) =>
+    COLUMNS.test(name) && typeof of === "string" && of in columns ? [[name, columns[of]] as const] : [],
+  );
   return {
     ...columns,
     ...one.options,
+    ...Object.fromEntries(named),
     ...(response === "" ? {} : { y: columns[response] }),
     ...(x === undefined ? {} : { x: columns[x] }),
   };
@@ -41,5 +48,13 @@ export function numberedPredictors(one: StatsCase, names: readonly string[] = mo
   const columns = columnsOf(one);
   return Object.fromEntries(names.map((name, at) => [`x${at + 1}`, columns[name]]));
 }
+
+/** Two columns that count alike: x and y by their names, else in their order. */
+export const twoColumns: StatsAdapter = {
+  inputs: (one) => {
+    const lists = Object.values(columnsOf(one)).filter(Array.isArray);
+    return { ...(lists.length === 2 ? { x: lists[0], y: lists[1] } : {}), ...plainInputs(one) };
+  },
+};
 
 export type StatsAdapters = Readonly<Record<string, StatsAdapter>>;

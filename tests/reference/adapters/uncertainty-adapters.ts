@@ -9,6 +9,10 @@ type Result = Readonly<Record<string, unknown>>;
 const textOf = ({ options }: StatsCase): string => String(options.model ?? "");
 const numbersOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
+/** Whether effective degrees of freedom are cut to a whole number, as the words say it. */
+const truncated = (df: string): Inputs =>
+  df === "" ? {} : { truncate: /truncat|lower integer/.test(df) && !/\b(not|no|without|un)\b ?truncat/.test(df) };
+
 /** A budget: its components are given and not a model. */
 function budgetOf({ data, options }: StatsCase): Inputs | null {
   const components = data.component_u ?? (Array.isArray(data.u) ? data.u : undefined);
@@ -20,9 +24,7 @@ function budgetOf({ data, options }: StatsCase): Inputs | null {
     component_sensitivity: data.component_sensitivity ?? data.component_c ?? data.sensitivity ?? data.c,
     estimate: data.estimate ?? data.value,
     level: options.level,
-    ...(df === ""
-      ? {}
-      : { truncate: /truncat|lower integer/.test(df) && !/\b(not|no|without|un)\b ?truncat/.test(df) }),
+    ...truncated(df),
   };
 }
 
@@ -52,7 +54,8 @@ function gumInputs(one: StatsCase): Inputs {
   if (other) return given(other);
   const { model, symbols } = modelText(textOf(one));
   const { inputs, correlations } = statedInputs(one, symbols);
-  return given({ model, inputs, correlations, level: one.options.level });
+  const df = truncated(String(one.options.df ?? ""));
+  return given({ model, inputs, correlations, level: one.options.level, ...df });
 }
 
 /** R, u_R, … of several results, and r_RX of each pair. */
