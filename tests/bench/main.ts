@@ -21,7 +21,7 @@ const lines = [
   await editSettled({ rows: 500, columns: 40, entries: 60, edits: 60 }, 16.7),
   await editSettled({ rows: 100_000, columns: 8, entries: 8, edits: 8 }, 100),
   await relationFit(),
-  await plateInverse(),
+  ...(await plateInverse()),
   ...tableRead(),
   await commandReport(),
   ...(await methodsBesideR()),

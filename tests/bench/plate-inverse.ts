@@ -14,20 +14,39 @@ const plate = {
 };
 const through = { shearAlong: 0.69e9, shearAcross: 0.035e9, coefficient: 5 / 6 };
 
-/** A soundboard half back from its frequencies; aim: the 50 ms that a maker does not notice. */
-export async function plateInverse(): Promise<BenchLine> {
+const AIM = 50;
+const aimed = (line: BenchLine): BenchLine => ({
+  ...line,
+  aim: { words: `at most ${AIM} ms`, within: line.ours <= AIM },
+});
+
+/** A soundboard half back from its frequencies, thin and with shear through the thickness; aim: the 50 ms that a maker does not notice. */
+export async function plateInverse(): Promise<readonly BenchLine[]> {
   const frequencies = plateModes(plate);
   const found = plateModuli(plate, frequencies);
   if (!found.ok || !(Math.abs(found.value.along / plate.along - 1) < 1e-8))
     throw new Error("the plate does not come back");
-  const withShear = await timeOf(() => plateModuli(plate, frequencies, through));
-  const line = await benchLine({
-    name: "plate inverse, Rayleigh-Ritz, 12 x 12 polynomials",
-    baseline: "one forward solution, all four parity classes",
-    ours: () => plateModuli(plate, frequencies),
-    theirs: () => plateModes(plate),
-    rounds: 25,
-    note: `${found.value.steps} Newton steps; with shear through the thickness, once: ${withShear.toFixed(0)} ms`,
-  });
-  return { ...line, aim: { words: "at most 50 ms", within: line.ours <= 50 } };
+  const cold = await timeOf(() => plateModuli(plate, frequencies, through));
+  const baseline = "one forward solution of the thin plate, all four parity classes";
+  return [
+    aimed(
+      await benchLine({
+        name: "plate inverse, Rayleigh-Ritz, 12 x 12 polynomials",
+        baseline,
+        ours: () => plateModuli(plate, frequencies),
+        theirs: () => plateModes(plate),
+        rounds: 25,
+        note: `${found.value.steps} Newton steps`,
+      }),
+    ),
+    aimed(
+      await benchLine({
+        name: "plate inverse with shear through the thickness, 16 x 16",
+        baseline,
+        ours: () => plateModuli(plate, frequencies, through),
+        theirs: () => plateModes(plate),
+        note: `the first of the process ${cold.toFixed(0)} ms`,
+      }),
+    ),
+  ];
 }

@@ -1,4 +1,5 @@
 import { ascendingEigen } from "../../numerics/index.ts";
+import { classEnergy } from "./class-energy.ts";
 import type { ParityClass } from "./parity-class.ts";
 
 /** Modes of a plate within a parity class. */
@@ -14,12 +15,6 @@ export type SolvedClass = {
 
 /** The modes of a parity class for given weights of its energies. */
 export function classModes(parity: ParityClass, weights: readonly number[]): SolvedClass {
-  const count = parity.degrees.length;
-  const whole = new Float64Array(count ** 2);
-  parity.energies.forEach((energy, term) => {
-    const weight = weights[term] as number;
-    for (let at = 0; at < whole.length; at++) whole[at] = (whole[at] as number) + weight * (energy[at] as number);
-  });
-  const { values, vectors } = ascendingEigen(whole, count);
+  const { values, vectors } = ascendingEigen(classEnergy(parity, weights), parity.degrees.length);
   return { parity, weights, squares: values, shapes: vectors };
 }

@@ -2,6 +2,7 @@ import { declined, type Outcome, succeeded } from "../../base/index.ts";
 import { classModes } from "./class-modes.ts";
 import { energyWeights } from "./energy-weights.ts";
 import { legendreIntegrals } from "./legendre-integrals.ts";
+import { lowestMode } from "./lowest-mode.ts";
 import { moduliGuess } from "./moduli-guess.ts";
 import { moduliStep, type PlateSquares } from "./moduli-step.ts";
 import { parityClass } from "./parity-class.ts";
@@ -45,7 +46,7 @@ export function thinSlopes(): SlopesByModuli {
   const odd = parityClass(integrals, POLYNOMIALS, 1, 1);
   return (plate) => {
     const weights = energyWeights(plate);
-    return plateSlopes(plate, classModes(even, weights), classModes(odd, weights));
+    return plateSlopes(plate, classModes(even, weights), lowestMode(odd, weights));
   };
 }
 
@@ -55,7 +56,7 @@ function slopesWithShear(blank: BlankPlate, throughThickness: ThicknessShear): S
   const odd = shearClass(legendreIntegrals(SHEAR_POLYNOMIALS), SHEAR_POLYNOMIALS, 1, 1, blank);
   return (plate) => {
     const weights = shearWeights(plate, throughThickness);
-    return plateSlopes(plate, classModes(even, weights), classModes(odd, weights));
+    return plateSlopes(plate, classModes(even, weights), lowestMode(odd, weights));
   };
 }
 
