@@ -24,6 +24,10 @@ describe("options of a case", () => {
     ["mixed-dyestuff", { criterion: "maximum likelihood" }],
     ["bootstrap-mean5", { statistic: "interquartile range of x" }],
     ["fisher-tea", { midp: true }],
+    ["partial-tops30", { given: ["nosuch"] }],
+    ["firth-endometrial", { predictors: ["NV", "nosuch"] }],
+    ["permutation-within", { block: "nosuch" }],
+    ["polr-housing", { weights: "nosuch" }],
     ["york-pearson", { correlated: "r" }],
   ])("of %s that say another method: %j", (id, options) => {
     expect(result(given(id, options))).toMatchObject({ refused: true });

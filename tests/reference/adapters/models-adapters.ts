@@ -1,6 +1,6 @@
 // Models fitted step by step: the columns that options name become y, x1, x2 … and group.
 import { columnsOf, modelOf, type StatsCase } from "../stats-case.ts";
-import { numberedPredictors, type StatsAdapters } from "./stats-adapter.ts";
+import { alphabetical, isTexts, numberedPredictors, type StatsAdapters } from "./stats-adapter.ts";
 
 /** The columns of a case whose options name none: those that are not the response or the groups. */
 function mixedNames(one: StatsCase): {
@@ -67,7 +67,7 @@ export const modelsAdapters: StatsAdapters = {
         y: columns[response],
         group: Array.isArray(group) ? group.map((each: unknown) => (each === null ? null : String(each))) : group,
         ...numberedPredictors(one, predictors),
-        ...(Array.isArray(order) ? { group_order: order } : {}),
+        ...(Array.isArray(order) ? { group_order: order } : isTexts(group) ? { group_order: alphabetical(group) } : {}),
       };
     },
   },

@@ -120,6 +120,11 @@ function isUnreadModel(one: StatsCase, method: string, specs: Readonly<Record<st
   );
 }
 
+/** Options that name a column, where they are one word. */
+const COLUMNS = /^(block|within|strata|cluster|weights|random|group|covariate|response|column)$/;
+const isMissingColumn = (one: StatsCase, name: string, value: unknown): boolean =>
+  COLUMNS.test(name) && typeof value === "string" && /^\S+$/.test(value) && !(value in columnsOf(one));
+
 const inWords = (value: unknown): string => (typeof value === "string" ? value : JSON.stringify(value));
 
 /**
@@ -137,11 +142,16 @@ export function unreadOptions(
   const model = isInOtherUnits || isUnreadModel(one, method, specs) ? ["model"] : [];
   const others = Object.entries(one.options).flatMap(([name, value]) => {
     if (ofSymbols[method]?.test(name) || value === null || value === undefined) return [];
+    if (isMissingColumn(one, name, value)) return [name];
     const words = said[name];
     if (words !== undefined) return words.test(inWords(value)) ? [] : [name];
     if (inputSpec(specs, name) !== undefined) return given[name] === undefined ? [name] : [];
     const isColumn = typeof value === "string" && value in columnsOf(one);
     return typeof value === "string" && /\s/.test(value.trim()) && !isColumn ? [] : [name];
   });
-  return [...model, ...others];
+  // A predictor that an option names and that is no column.
+  const absent = Object.entries(given).flatMap(([name, value]) =>
+    /^[xz]\d+$/.test(name) && value === undefined ? [name] : [],
+  );
+  return [...model, ...others, ...absent];
 }
