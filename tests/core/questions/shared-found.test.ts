@@ -32,7 +32,7 @@ function tops(n: number, { u, power, law, seed }: { u: number; power: number; la
   };
   return { x, y };
 }
-const ask = ({ x, y }: ReturnType<typeof tops>, powerLaw = false) =>
+const ask = ({ x, y }: ReturnType<typeof tops>, powerLaw = false, by: string | null = null) =>
   answerRelation({
     table: tableOf([x, y]),
     y,
@@ -41,7 +41,7 @@ const ask = ({ x, y }: ReturnType<typeof tops>, powerLaw = false) =>
     within: null,
     powerLaw,
     mask: null,
-    by: null,
+    by,
     asked: 1,
   }) as Answer;
 const told = (found: Answer, code: string) => found.cautions.find((one) => one.code === code);
@@ -78,6 +78,16 @@ describe("a thickness whose error is in both", () => {
     expect(found.estimate[0]!.high).toBeLessThan(0);
     expect(found.sentence).toMatch(/The error of thickness, which is in both, may give as much alone\.$/);
     expect(found.checks.find(({ id }) => id === "shared-error-thickness")!.passed).toBe(false);
+  });
+  it("is known to York's line, whose slope is then that of what lies behind", () => {
+    const strong = tops(1600, { u: 0.03, power: -3, law: 2, seed: 6 });
+    const apart = { ...strong, y: { ...strong.y, contributions: new Map() } };
+    const y = { ...strong.y, uncertainty: strong.y.values.map((value) => 0.135 * value) };
+    const own = { ...apart, y: { ...apart.y, uncertainty: y.uncertainty } };
+    const [tied, loose] = [{ ...strong, y }, own].map((one) => ask(one, false, "york").estimate[0]!);
+    // y = 10 exp(2 s), x = 4 exp(s): 5 GPa a mm at the middle; y's own scatter of 10 % is in its uncertainty here.
+    expect(Math.abs(tied!.value - 5)).toBeLessThan(3 * tied!.standardError!);
+    expect(Math.abs(loose!.value - 5)).toBeGreaterThan(3 * loose!.standardError!);
   });
   it("leaves a law that is far beyond it", () => {
     const found = ask(tops(120, { u: 0.01, power: -3, law: -4, seed: 4 }));

@@ -18,31 +18,42 @@ export type YorkLine = {
 };
 
 /**
- * Line through points with an uncertainty in each coordinate, errors uncorrelated. wx, wy: one over the variance of each coordinate. Iterates
- * until the slope changes by less than 1e-15 relative; `converged` is false after 500 steps. Source: York et al. (2004), eqs. 13a to 13d.
+ * Line through points with an uncertainty in each coordinate. wx, wy: one over the variance of each coordinate; r: correlation of the two errors of each
+ * point, inside (-1, 1). Iterates until the slope changes by less than 1e-15 relative; `converged` is false where it still moves by more than 1e-10 after 500
+ * steps. Source: York et al. (2004), eqs. 13a to 13d.
  */
-export function yorkLine(x: Float64Array, y: Float64Array, wx: Float64Array, wy: Float64Array): YorkLine {
+export function yorkLine(
+  x: Float64Array,
+  y: Float64Array,
+  wx: Float64Array,
+  wy: Float64Array,
+  r: Float64Array,
+): YorkLine {
   let slope = linearFit([ones(x.length), x], y).coefficients[1] as number;
-  let converged = false;
   const w = new Float64Array(x.length);
   const beta = new Float64Array(x.length);
   let [mx, my, total] = [0, 0, 0];
   const weigh = () => {
     [mx, my, total] = [0, 0, 0];
     for (let i = 0; i < x.length; i++) {
-      w[i] = ((wx[i] as number) * (wy[i] as number)) / ((wx[i] as number) + slope * slope * (wy[i] as number));
+      const [atX, atY] = [wx[i] as number, wy[i] as number];
+      w[i] = (atX * atY) / (atX + slope * slope * atY - 2 * slope * (r[i] as number) * Math.sqrt(atX * atY));
       total += w[i] as number;
       mx += (w[i] as number) * (x[i] as number);
       my += (w[i] as number) * (y[i] as number);
     }
     mx /= total;
     my /= total;
-    for (let i = 0; i < x.length; i++)
-      beta[i] =
-        (w[i] as number) *
-        (((x[i] as number) - mx) / (wy[i] as number) + (slope * ((y[i] as number) - my)) / (wx[i] as number));
+    for (let i = 0; i < x.length; i++) {
+      const [u, v, atX, atY] = [(x[i] as number) - mx, (y[i] as number) - my, wx[i] as number, wy[i] as number];
+      const tied = ((slope * u + v) * (r[i] as number)) / Math.sqrt(atX * atY);
+      beta[i] = (w[i] as number) * (u / atY + (slope * v) / atX - tied);
+    }
   };
-  for (let step = 0; step < STEPS && !converged; step++) {
+  // A slope of nothing is told by the slope at which both errors count the same.
+  const usual = 1e-6 * Math.sqrt((wx[0] as number) / (wy[0] as number));
+  let moved = Number.POSITIVE_INFINITY;
+  for (let step = 0; step < STEPS && moved > 1e-15; step++) {
     weigh();
     let [above, below] = [0, 0];
     for (let i = 0; i < x.length; i++) {
@@ -50,7 +61,7 @@ export function yorkLine(x: Float64Array, y: Float64Array, wx: Float64Array, wy:
       below += (w[i] as number) * (beta[i] as number) * ((x[i] as number) - mx);
     }
     const next = above / below;
-    converged = Math.abs(next - slope) <= 1e-15 * Math.abs(next);
+    moved = Math.abs(next - slope) / Math.max(Math.abs(next), usual);
     slope = next;
   }
   weigh();
@@ -63,7 +74,7 @@ export function yorkLine(x: Float64Array, y: Float64Array, wx: Float64Array, wy:
     intercept,
     slopeError,
     interceptError: Math.sqrt(1 / total + adjusted * adjusted * slopeError * slopeError),
-    converged,
+    converged: moved <= 1e-10,
     chiSquare: w.reduce(
       (sum, weight, i) => sum + weight * ((y[i] as number) - slope * (x[i] as number) - intercept) ** 2,
       0,
@@ -82,6 +93,11 @@ export const york: Method = {
     y: { kind: "quantities", meaning: "explained quantity" },
     wx: { kind: "quantities", meaning: "one over the variance of each x" },
     wy: { kind: "quantities", meaning: "one over the variance of each y" },
+    r: {
+      kind: "quantities",
+      optional: true,
+      meaning: "correlation of the errors of x and y of each point, above -1 and below 1; none unless given",
+    },
   },
   fields: {
     slope: { meaning: "slope" },
@@ -94,17 +110,17 @@ export const york: Method = {
   },
   source: sources.york,
   run: (inputs) => {
-    const complete = completeInputs(inputs, ["x", "y", "wx", "wy"], [], needs);
+    const isTied = inputs.r !== undefined;
+    const complete = completeInputs(inputs, ["x", "y", "wx", "wy", ...(isTied ? ["r"] : [])], [], needs);
     if (!complete.ok) return complete;
-    const { x, y, wx, wy } = complete.value.arrays as {
-      x: Float64Array;
-      y: Float64Array;
-      wx: Float64Array;
-      wy: Float64Array;
-    };
-    const line = yorkLine(x, y, wx, wy);
+    const { x, y, wx, wy } = complete.value.arrays as Record<"x" | "y" | "wx" | "wy", Float64Array>;
+    const r = complete.value.arrays.r ?? new Float64Array(x.length);
+    if (!r.every((each) => Math.abs(each) < 1))
+      return declined("out-of-domain", { name: "r", needed: "correlations above -1 and below 1" });
+    const line = yorkLine(x, y, wx, wy, r);
     if (!Number.isFinite(line.slope) || !Number.isFinite(line.slopeError))
       return declined("not-finite", { name: "the slope" });
+    if (!line.converged) return declined("not-converged", { name: "the slope" });
     const df = x.length - 2;
     return succeeded({
       slope: line.slope,

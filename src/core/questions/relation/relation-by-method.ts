@@ -16,6 +16,7 @@ import { groupsFound } from "./groups-found.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 import { relationMethods } from "./relation-methods.ts";
+import { sharedErrors } from "./shared-errors.ts";
 import { sharedFound } from "./shared-found.ts";
 import { slopeClause } from "./slope-clause.ts";
 
@@ -26,6 +27,19 @@ function uncertainties(column: QuantityColumn, design: RelationDesign): Float64A
     : new Float64Array();
   const known = own.filter((u) => u > 0);
   return known.length === 0 ? null : own.map((u) => (u > 0 ? u : median(known)));
+}
+
+/** The correlation of the two errors of each record, where both columns rest on one measurement; nothing where they do not. */
+function tiedErrors(input: RelationInput, design: RelationDesign, ux: Float64Array, uy: Float64Array) {
+  const errors = sharedErrors(input, design, 0);
+  const [toX, toY] = [scaleFactor(input.x[0]?.unit ?? "1"), scaleFactor(input.y.unit)];
+  const r = ux.map((u, i) =>
+    errors.reduce(
+      (sum, { x, y }) => sum + ((x[i] as number) / toX / u) * ((y[i] as number) / toY / (uy[i] as number)),
+      0,
+    ),
+  );
+  return errors.length > 0 ? { r: r.map((each) => Math.max(-0.999, Math.min(0.999, each))) } : {};
 }
 
 /** `Y against X by METHOD` for the methods that are not least squares: one x, nothing allowed for. Refuses where the method itself does. */
@@ -47,6 +61,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
           wx: ux.map((u) => 1 / (u * u)),
           wy: uy.map((u) => 1 / (u * u)),
           variance_ratio: (median(uy) / median(ux)) ** 2,
+          ...tiedErrors(input, design, ux, uy),
         }
       : {};
   const shared = sharedClusters(input.table, design.sample);
