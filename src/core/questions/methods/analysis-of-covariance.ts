@@ -36,10 +36,10 @@ export const analysisOfCovariance: Method = {
     df: { meaning: "degrees of freedom" },
     ci95_low: { meaning: "interval, lower" },
     ci95_high: { meaning: "upper" },
-    within_slopes: { meaning: "slopes of separate fits" },
+    within_slopes: { meaning: "slopes of separate fits; withheld for a group whose x does not vary" },
     within_se: { meaning: "their standard errors" },
     F_interaction: { meaning: "F of unequal slopes" },
-    df1_interaction: { meaning: "its first degrees of freedom" },
+    df1_interaction: { meaning: "its first degrees of freedom: groups with a slope, less one" },
     df2_interaction: { meaning: "its second" },
     p_interaction: { meaning: "its p" },
     F_group: { meaning: "F of the label at the common slope" },
@@ -69,9 +69,11 @@ export const analysisOfCovariance: Method = {
     if (common.residualSumOfSquares <= 1e-24 * whole) return declined("perfect-fit", { column: "y" });
     const pooled = linearFit([ones(y.length), x], y);
     const within = slopesWithinGroups(x, y, codes, at);
-    const df2 = y.length - 2 * at;
-    const gain = Math.max(0, common.residualSumOfSquares - within.residualSumOfSquares) / (at - 1);
-    const F = df2 > 0 ? gain / (within.residualSumOfSquares / df2) : Number.NaN;
+    // A group whose x does not vary has no slope of its own to differ.
+    const slopes = within.fits.filter((fit) => fit !== null).length;
+    const [df1, df2] = [slopes - 1, y.length - at - slopes];
+    const gain = Math.max(0, common.residualSumOfSquares - within.residualSumOfSquares) / df1;
+    const F = df1 > 0 && df2 > 0 ? gain / (within.residualSumOfSquares / df2) : Number.NaN;
     const groupF = (pooled.residualSumOfSquares - common.residualSumOfSquares) / (at - 1) / common.sigma ** 2;
     const centre = mean(x);
     const places = names.map((_, g) => [...names.map((_, k) => (k === g ? 1 : 0)), centre]);
@@ -90,9 +92,9 @@ export const analysisOfCovariance: Method = {
       within_slopes: plain(within.slopes),
       within_se: plain(within.standardErrors),
       F_interaction: Number.isFinite(F) ? F : null,
-      df1_interaction: at - 1,
+      df1_interaction: df1,
       df2_interaction: df2,
-      p_interaction: Number.isFinite(F) ? fUpperTail(F, at - 1, df2) : null,
+      p_interaction: Number.isFinite(F) ? fUpperTail(F, df1, df2) : null,
       F_group: groupF,
       p_group: fUpperTail(groupF, at - 1, common.degreesOfFreedom),
       adjusted_means: errors.map((place) => height + place.fit),

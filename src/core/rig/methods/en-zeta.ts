@@ -11,7 +11,7 @@ const verdictOfZeta = (zeta: number): string =>
 /**
  * Scores of readings against certificates: En = (x - reference) / sqrt(U^2 + U_reference^2) with expanded uncertainties, satisfactory up to 1 in size;
  * zeta the same with standard uncertainties, U / k: to 2 satisfactory, 3 and beyond unsatisfactory. x, U, reference, U_reference: lists of one length, or
- * one value for all; U >= 0, not both zero; k > 0. Source: ISO 13528:2015, 9.6 and 9.7; ISO/IEC 17043:2023, annex B.
+ * one value for all; U >= 0, not both zero; k > 0. Standard ones, k = 1, are expanded by 2 for En. Source: ISO 13528:2015, 9.6 and 9.7; ISO/IEC 17043:2023, annex B.
  */
 export const enZeta: Method = {
   id: "en-zeta",
@@ -27,7 +27,7 @@ export const enZeta: Method = {
       kind: "number",
       optional: true,
       above: 0,
-      meaning: "coverage factor of the expanded uncertainties, 2; 1 where they are standard ones",
+      meaning: "coverage factor of the uncertainties, 2; 1 where they are standard ones, which En expands by 2",
     },
   },
   fields: {
@@ -59,14 +59,15 @@ export const enZeta: Method = {
         name: `U, record ${expanded.indexOf(0) + 1}`,
         needed: "an uncertainty above 0 on one side at least",
       });
-    const scores = x.map((value, i) => (value - (reference[i] as number)) / (expanded[i] as number));
+    const coverage = k === 1 ? 2 : k;
+    const scores = x.map((value, i) => (value - (reference[i] as number)) / ((coverage / k) * (expanded[i] as number)));
     if (scores.every((score) => !Number.isFinite(score))) return declined("too-few-records", { have: 0, need: 1 });
     const known = scores.map((score) => (Number.isFinite(score) ? score : null));
     return succeeded({
       En: known,
-      zeta: known.map((score) => (score === null ? null : score * k)),
+      zeta: known.map((score) => (score === null ? null : score * coverage)),
       verdict: known.map((score) => (score === null ? null : Math.abs(score) <= 1 ? "satisfactory" : "unsatisfactory")),
-      zeta_verdict: known.map((score) => (score === null ? null : verdictOfZeta(score * k))),
+      zeta_verdict: known.map((score) => (score === null ? null : verdictOfZeta(score * coverage))),
     });
   },
 };

@@ -7,6 +7,7 @@ import { concordance } from "../../../../src/core/questions/methods/concordance.
 import { distribution } from "../../../../src/core/questions/methods/distribution.ts";
 import { influence } from "../../../../src/core/questions/methods/influence.ts";
 import { inversePrediction } from "../../../../src/core/questions/methods/inverse-prediction.ts";
+import { closeTo } from "../../../support/close-to.ts";
 
 const code = (method: Method, inputs: MethodInputs) => {
   const made = method.run(inputs);
@@ -45,4 +46,18 @@ describe("declined", () => {
 it("readings that all agree have no standard error of their agreement", () => {
   const made = concordance.run({ x, y: x });
   expect(made.ok && made.value).toMatchObject({ se_z: null, ci95_low: null, ci95_high: null });
+});
+
+it("a group of one has no slope to differ from others: degrees of freedom and F as R 4.2.2 has them, anova(lm(y ~ x + g), lm(y ~ x * g))", () => {
+  const made = analysisOfCovariance.run({
+    x: [1, 2, 3, 5, 2, 4, 5, 7, 3],
+    y: [2.1, 2.9, 4.2, 5.8, 1.1, 2.3, 2.2, 3.9, 6],
+    group: ["a", "a", "a", "a", "b", "b", "b", "b", "c"],
+  });
+  const got = (made.ok ? made.value : {}) as Readonly<Record<string, number>>;
+  expect(got).toMatchObject({ df1_interaction: 1, df2_interaction: 4 });
+  closeTo(got.F_interaction ?? 0, 10.154249967351058, 1e-12);
+  closeTo(got.p_interaction ?? 0, 0.0333251219897108, 1e-12);
+  closeTo(got.F_group ?? 0, 39.8314506041042, 1e-12);
+  expect((got.within_slopes as unknown as readonly (number | null)[])[2]).toBeNull();
 });

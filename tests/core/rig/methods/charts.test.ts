@@ -62,6 +62,11 @@ describe("charts", () => {
     expect(made.ok && made.value).toMatchObject({ ewma: [3, 5, 4], upper: [7, 7, 7], out: [] });
     expect(ewma.run({ x: [3, 3, 3] }).ok).toBe(false);
   });
+  it("scores of standard uncertainties are those of the expanded ones, twice as large", () => {
+    const inputs = { x: [10.3, 9.9], reference: [10, 10] };
+    const expanded = enZeta.run({ ...inputs, U: [0.2, 0.1], U_reference: [0.1, 0.2] });
+    expect(enZeta.run({ ...inputs, U: [0.1, 0.05], U_reference: [0.05, 0.1], k: 1 })).toEqual(expanded);
+  });
   it("scores need an uncertainty on one side", () => {
     expect(enZeta.run({ x: [1], U: [0], reference: [1], U_reference: [0] }).ok).toBe(false);
     expect(enZeta.run({ x: [1], U: [-1], reference: [1], U_reference: [0] })).toMatchObject({
