@@ -1,4 +1,7 @@
 import {
+  chiSquareDensity,
+  isNarrowOverChi,
+  meanOverNormal,
   noncentralTLowerTail,
   noncentralTQuantileOf,
   noncentralTUpperTail,
@@ -7,8 +10,13 @@ import {
 } from "../../numerics/index.ts";
 import type { Law } from "./law.ts";
 
-/** Density of the noncentral t: the mean of s phi(t s - ncp) over s = sqrt(chi-square / df). */
+/** Density of the noncentral t: the mean of s phi(t s - ncp) over s = sqrt(chi-square / df), or that of s f(s) / |t| over Z = t s - ncp. */
 function noncentralTDensity(t: number, df: number, ncp: number): number {
+  if (isNarrowOverChi(t, df, ncp))
+    return meanOverNormal((z) => {
+      const s = (z + ncp) / t;
+      return s > 0 ? (2 * df * s * s * chiSquareDensity(df * s * s, df)) / Math.abs(t) : 0;
+    });
   const { s, w } = scaledChiNodes(df);
   let sum = 0;
   for (let i = 0; i < s.length; i++) {

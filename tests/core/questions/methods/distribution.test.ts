@@ -70,6 +70,23 @@ describe("far tails", () => {
     closeTo(value("normal", "sf", value("normal", "isf", 1e-300)), 1e-300, 1e-11);
     closeTo(value("beta", "quantile", 1e-100, 1, 3), 1e-100 / 3, 1e-12);
   });
+  it.each([
+    ["cdf", 2, 60, 21.726, 0.00050208298266992276],
+    ["sf", 5, 30, 43.18, 0.21117049951441779],
+    ["cdf", 30, 130, 100, 0.010643766357822966],
+    ["cdf", 5, 11, 10, 0.31065749192204774],
+    ["sf", 8, -15, -12, 0.14184378153979658],
+    ["cdf", 3, 700, 500, 0.11759908277237046],
+    ["sf", 190, 11, 14, 0.0075351894123052223],
+  ] as const)(
+    "the noncentral t far from zero, %s with df %d and noncentrality %d (mpmath 1.3, 30 digits)",
+    (what, a, b, x, wanted) => {
+      closeTo(value("noncentral_t", what, x, a, b), wanted, 1e-12);
+      const slope =
+        (value("noncentral_t", "cdf", x + 1e-4, a, b) - value("noncentral_t", "cdf", x - 1e-4, a, b)) / 2e-4;
+      closeTo(value("noncentral_t", "density", x, a, b), slope, 1e-6);
+    },
+  );
   it("the noncentral t keeps its digits in a tail of 1e-13 (mpmath 1.3, 25 digits, by its defining integral)", () => {
     closeTo(value("noncentral_t", "sf", 30, 20, 3), 1.813648333559135e-13, 1e-9);
     closeTo(value("noncentral_t", "sf", 12, 5, 2), 0.001449687177823024, 1e-10);
