@@ -27,6 +27,7 @@ type Facts = {
   "rig-as-large-as-spread": { rig: string };
   "ambiguous-cells": { column: string; count: number };
   "unlikely-density": { density: number; likely: string };
+  "unusual-size": { name: string; value: string; low: string; high: string };
   "window-limited": { record: string; resolved: string; bandwidth: string };
   "above-intersection": { moisture: string; intersection: string };
   "above-fibre-saturation": { moisture: string };
@@ -91,6 +92,8 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
   "ambiguous-cells": ({ column, count }) => `${count} cells of ${column} can be read two ways and were left out.`,
   "unlikely-density": ({ density, likely }) =>
     `A density of ${density} kg/m3 is ${likely} than any wood, which lies between 100 and 1400. Check the units of mass, length, width and thickness: a slip of ten is likely.`,
+  "unusual-size": ({ name, value, low, high }) =>
+    `${name} is ${value}, outside what is usual here, ${low} to ${high}: a slip of units or of the decimal point is likely.`,
   "window-limited": ({ record, resolved, bandwidth }) =>
     `A record of ${record} cannot show a line narrower than about ${resolved}, so a bandwidth of ${bandwidth} is not measured from it but set by its length. Record for longer, or use the decay.`,
   "above-intersection": ({ moisture, intersection }) =>

@@ -1,4 +1,5 @@
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -19,8 +20,8 @@ export const airResonanceMethod = woodMethod({
   name: "air resonance of a rigid box",
   inputs: {
     soundSpeed: positive("m/s", "speed of sound in air"),
-    volume: positive("m3", "volume of the box"),
-    radius: positive("m", "radius of the hole"),
+    volume: { ...positive("m3", "volume of the box"), usual: usualRanges.boxVolume },
+    radius: { ...positive("m", "radius of the hole"), usual: usualRanges.soundHole },
     depth: notNegative("m", "thickness of the rim"),
     endCorrection: leftOut(notNegative("1", "end correction a side, in radii"), 8 / (3 * Math.PI)),
   },

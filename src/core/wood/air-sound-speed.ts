@@ -1,4 +1,5 @@
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -9,7 +10,7 @@ export const airSoundSpeed = (temperature: number): number => 331.3 * Math.sqrt(
 export const airSoundSpeedMethod = woodMethod({
   id: "air-sound-speed",
   name: "speed of sound in air",
-  inputs: { temperature: positive("K", "temperature") },
+  inputs: { temperature: { ...positive("K", "temperature"), usual: usualRanges.airTemperature } },
   fields: { soundSpeed: { meaning: "speed of sound", dimension: "m/s" } },
   source: sources.air,
   run: ({ temperature }) => ({ soundSpeed: airSoundSpeed(temperature) }),

@@ -1,7 +1,8 @@
 import { freeBarRoot } from "./free-bar-root.ts";
 import { modeInput } from "./mode-input.ts";
+import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
-import { leftOut, positive, woodMethod } from "./wood-method.ts";
+import { leftOut, positive, woodDensity, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Bending frequency of a free bar: f_n = x_n^2 h / (4 pi sqrt(3) L^2) sqrt(E/density).
@@ -21,8 +22,8 @@ export const barFrequencyMethod = woodMethod({
   id: "bar-frequency",
   name: "bending frequency of a free bar",
   inputs: {
-    youngsModulus: positive("Pa", "Young's modulus"),
-    density: positive("kg/m3", "density"),
+    youngsModulus: woodModulus("Young's modulus"),
+    density: woodDensity(),
     length: positive("m", "length along the grain"),
     thickness: positive("m", "thickness"),
     mode: leftOut(modeInput, 1),
@@ -32,4 +33,5 @@ export const barFrequencyMethod = woodMethod({
   run: ({ youngsModulus, density, length, thickness, mode }) => ({
     frequency: barFrequency(youngsModulus, density, length, thickness, mode),
   }),
+  cautions: ({ length, thickness }) => shearCautions("Length", length, thickness),
 });

@@ -1,5 +1,6 @@
 import { shearCoefficient } from "./shear-coefficient.ts";
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -15,7 +16,7 @@ export const barShearFactorMethod = woodMethod({
   id: "bar-shear-factor",
   name: "shear factor of a thick bar",
   inputs: {
-    slenderness: positive("1", "thickness over length"),
+    slenderness: { ...positive("1", "thickness over length"), usual: usualRanges.slendernessFirstOrder },
     modulusRatio: positive("1", "Young's modulus over shear modulus"),
     coefficient: shearCoefficient,
   },

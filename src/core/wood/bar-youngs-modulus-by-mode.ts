@@ -1,8 +1,9 @@
 import { power } from "../base/index.ts";
 import { freeBarRoot } from "./free-bar-root.ts";
 import { modeInput } from "./mode-input.ts";
+import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { modulusField, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Young's modulus from any bending frequency of a free bar: E = 48 pi^2 m f^2 L^3 / (x_n^4 b h^3).
@@ -30,9 +31,10 @@ export const barYoungsModulusByModeMethod = woodMethod({
     frequency: positive("Hz", "bending frequency of this mode"),
     mode: modeInput,
   },
-  fields: { youngsModulus: { meaning: "Young's modulus along the length", dimension: "Pa" } },
+  fields: { youngsModulus: modulusField("Young's modulus along the length") },
   source: sources.beamTheory,
   run: ({ mass, length, width, thickness, frequency, mode }) => ({
     youngsModulus: barYoungsModulusByMode(mass, length, width, thickness, frequency, mode),
   }),
+  cautions: ({ length, thickness }) => shearCautions("Length", length, thickness),
 });

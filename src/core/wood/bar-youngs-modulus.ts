@@ -1,7 +1,8 @@
 import { power } from "../base/index.ts";
 import { FREE_BAR_CONSTANT } from "./free-bar-roots.ts";
+import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
-import { leftOut, positive, woodMethod } from "./wood-method.ts";
+import { leftOut, modulusField, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Young's modulus along a strip or board from its lowest bending frequency, held free at the nodes (22.4 % from each end):
@@ -31,18 +32,10 @@ export const barYoungsModulusMethod = woodMethod({
     frequency: positive("Hz", "lowest bending frequency, held free"),
     shear: leftOut(positive("1", "shear factor, see bar-shear-factor"), 1),
   },
-  fields: { youngsModulus: { meaning: "Young's modulus along the length", dimension: "Pa" } },
+  fields: { youngsModulus: modulusField("Young's modulus along the length") },
   source: sources.beamTheory,
   run: ({ mass, length, width, thickness, frequency, shear }) => ({
     youngsModulus: barYoungsModulus(mass, length, width, thickness, frequency, shear),
   }),
-  cautions: ({ length, thickness, shear }) =>
-    shear === 1 && length < 20 * thickness
-      ? [
-          {
-            code: "shear-left-out",
-            facts: { what: "Length over thickness", ratio: (length / thickness).toFixed(1), limit: 20 },
-          },
-        ]
-      : [],
+  cautions: ({ length, thickness, shear }) => (shear === 1 ? shearCautions("Length", length, thickness) : []),
 });

@@ -1,6 +1,6 @@
 import { shearCoefficient } from "./shear-coefficient.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { modulusField, positive, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Young's modulus freed of the shear deflection of three-point bending: E = E_app [1 + (E/G)(h/span)^2 / k], k = 5/6.
@@ -18,13 +18,13 @@ export const bendingShearCorrectedMethod = woodMethod({
   id: "bending-shear-corrected",
   name: "Young's modulus of three-point bending freed of shear",
   inputs: {
-    apparent: positive("Pa", "apparent Young's modulus"),
+    apparent: woodModulus("apparent Young's modulus"),
     modulusRatio: positive("1", "Young's modulus over shear modulus"),
     thickness: positive("m", "thickness"),
     span: positive("m", "distance between the supports"),
     coefficient: shearCoefficient,
   },
-  fields: { youngsModulus: { meaning: "Young's modulus", dimension: "Pa" } },
+  fields: { youngsModulus: modulusField("Young's modulus") },
   source: sources.beamTheory,
   run: ({ apparent, modulusRatio, thickness, span, coefficient }) => ({
     youngsModulus: bendingShearCorrected(apparent, modulusRatio, thickness, span, coefficient),

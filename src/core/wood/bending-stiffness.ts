@@ -1,6 +1,6 @@
 import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
-import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
+import { leftOut, notNegative, positive, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Bending stiffness of a plate for each unit of width: D = E h^3 / (12 (1 - poissonProduct)).
@@ -13,7 +13,7 @@ export const bendingStiffnessMethod = woodMethod({
   id: "bending-stiffness",
   name: "bending stiffness of a plate",
   inputs: {
-    youngsModulus: positive("Pa", "Young's modulus"),
+    youngsModulus: woodModulus("Young's modulus"),
     thickness: positive("m", "thickness"),
     poissonProduct: leftOut({ ...notNegative("1", "product of the two Poisson ratios"), below: 1 }, 0),
   },

@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
+import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { modulusField, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Young's modulus from bending of a piece clamped at one end: E = 4 F L^3 / (b h^3 y).
@@ -24,9 +25,10 @@ export const cantileverModulusMethod = woodMethod({
     width: positive("m", "width across the grain"),
     thickness: positive("m", "thickness"),
   },
-  fields: { youngsModulus: { meaning: "apparent Young's modulus", dimension: "Pa" } },
+  fields: { youngsModulus: modulusField("apparent Young's modulus") },
   source: sources.beamTheory,
   run: ({ force, deflection, length, width, thickness }) => ({
     youngsModulus: cantileverModulus(force, deflection, length, width, thickness),
   }),
+  cautions: ({ length, thickness }) => shearCautions("Free length", length, thickness),
 });

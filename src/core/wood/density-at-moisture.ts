@@ -1,7 +1,8 @@
 import { fibreSaturationCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
 import { basicFromSpecificGravity, specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
-import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
+import { usualRanges } from "./usual-ranges.ts";
+import { leftOut, moistureInput, woodDensity, woodMethod } from "./wood-method.ts";
 
 /**
  * Density at another moisture content: by way of the basic specific gravity, so that mass and volume change together.
@@ -16,11 +17,11 @@ export const densityAtMoistureMethod = woodMethod({
   id: "density-at-moisture",
   name: "density at another moisture content",
   inputs: {
-    density: positive("kg/m3", "density"),
+    density: woodDensity(),
     from: moistureInput("moisture content as found"),
     to: leftOut(moistureInput("moisture content wanted, 12 % as a rule"), 0.12),
   },
-  fields: { density: { meaning: "density at the wanted moisture", dimension: "kg/m3" } },
+  fields: { density: { meaning: "density at the wanted moisture", dimension: "kg/m3", usual: usualRanges.density } },
   source: sources.handbookShrinkage,
   run: ({ density, from, to }) => ({ density: densityAtMoisture(density, from, to) }),
   cautions: ({ from, to }) => fibreSaturationCautions(from, to),

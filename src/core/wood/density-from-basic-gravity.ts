@@ -1,5 +1,7 @@
+import { fibreSaturationCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
 import { specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { anyReal, leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -22,7 +24,7 @@ export const densityFromBasicGravityMethod = woodMethod({
     ),
   },
   fields: {
-    density: { meaning: "density at this moisture", dimension: "kg/m3" },
+    density: { meaning: "density at this moisture", dimension: "kg/m3", usual: usualRanges.density },
     specificGravity: { meaning: "oven-dry mass over volume at this moisture", dimension: "1" },
   },
   source: sources.handbookShrinkage,
@@ -31,4 +33,5 @@ export const densityFromBasicGravityMethod = woodMethod({
       shrinkage < 0 ? densityFromBasicGravity(basic, moisture) : densityFromBasicGravity(basic, moisture, shrinkage);
     return { density, specificGravity: specificGravity(density, moisture) };
   },
+  cautions: ({ moisture }) => fibreSaturationCautions(moisture),
 });

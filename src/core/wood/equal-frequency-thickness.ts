@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { positive, woodDensity, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Thickness at which a second plate of the same outline rings the same: h2 = h1 sqrt(E1 density2 / (E2 density1)). Result: m. Source: frequency goes as h sqrt(E/density).
@@ -17,10 +17,10 @@ export const equalFrequencyThicknessMethod = woodMethod({
   name: "thickness of equal frequency",
   inputs: {
     thickness: positive("m", "thickness of the first"),
-    modulus1: positive("Pa", "Young's modulus of the first"),
-    modulus2: positive("Pa", "Young's modulus of the second"),
-    density1: positive("kg/m3", "density of the first"),
-    density2: positive("kg/m3", "density of the second"),
+    modulus1: woodModulus("Young's modulus of the first"),
+    modulus2: woodModulus("Young's modulus of the second"),
+    density1: woodDensity("density of the first"),
+    density2: woodDensity("density of the second"),
   },
   fields: { thickness: { meaning: "thickness of the second", dimension: "m" } },
   source: sources.equalRule,

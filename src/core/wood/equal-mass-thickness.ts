@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { positive, woodDensity, woodMethod } from "./wood-method.ts";
 
 /**
  * Thickness at which a second plate weighs the same: h2 = h1 density1/density2. Result: m. Source: definition.
@@ -12,8 +12,8 @@ export const equalMassThicknessMethod = woodMethod({
   name: "thickness of equal mass per area",
   inputs: {
     thickness: positive("m", "thickness of the first"),
-    density1: positive("kg/m3", "density of the first"),
-    density2: positive("kg/m3", "density of the second"),
+    density1: woodDensity("density of the first"),
+    density2: woodDensity("density of the second"),
   },
   fields: { thickness: { meaning: "thickness of the second", dimension: "m" } },
   source: sources.equalRule,

@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { positive, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Thickness at which a second plate is as stiff in bending as the first: h2 = h1 (E1/E2)^(1/3). The exponent behind "stiffer tops end up thinner".
@@ -13,8 +13,8 @@ export const equalStiffnessThicknessMethod = woodMethod({
   name: "thickness of equal bending stiffness",
   inputs: {
     thickness: positive("m", "thickness of the first"),
-    modulus1: positive("Pa", "Young's modulus of the first"),
-    modulus2: positive("Pa", "Young's modulus of the second"),
+    modulus1: woodModulus("Young's modulus of the first"),
+    modulus2: woodModulus("Young's modulus of the second"),
   },
   fields: { thickness: { meaning: "thickness of the second", dimension: "m" } },
   source: sources.equalRule,

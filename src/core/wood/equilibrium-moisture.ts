@@ -1,4 +1,5 @@
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { notNegative, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -21,8 +22,8 @@ export const equilibriumMoistureMethod = woodMethod({
   id: "equilibrium-moisture",
   name: "equilibrium moisture content in air",
   inputs: {
-    temperature: positive("K", "temperature of the air"),
-    humidity: { ...notNegative("1", "relative humidity, fraction"), below: 1 },
+    temperature: { ...positive("K", "temperature of the air"), usual: usualRanges.sorptionTemperature },
+    humidity: { ...notNegative("1", "relative humidity, fraction"), below: 1, usual: usualRanges.sorptionHumidity },
   },
   fields: { moisture: { meaning: "moisture content reached in the end", dimension: "%MC" } },
   source: sources.handbook,

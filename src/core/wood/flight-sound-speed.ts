@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { modulusField, positive, soundSpeedField, woodDensity, woodMethod } from "./wood-method.ts";
 
 /**
  * Sound speed from the time a pulse takes along the piece: c = L / t. E is density c^2. length: m; time: s. Result: m/s. Source: plane wave in a rod.
@@ -10,13 +10,13 @@ export const flightSoundSpeedMethod = woodMethod({
   id: "flight-stiffness",
   name: "sound speed and Young's modulus from the time of flight",
   inputs: {
-    density: positive("kg/m3", "density"),
+    density: woodDensity(),
     length: positive("m", "path of the pulse"),
     time: positive("s", "time of flight"),
   },
   fields: {
-    soundSpeed: { meaning: "sound speed along the path", dimension: "m/s" },
-    youngsModulus: { meaning: "Young's modulus", dimension: "Pa" },
+    soundSpeed: soundSpeedField("sound speed along the path"),
+    youngsModulus: modulusField("Young's modulus"),
   },
   source: sources.rod,
   run: ({ density, length, time }) => {

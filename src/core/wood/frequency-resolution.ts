@@ -23,6 +23,10 @@ export const frequencyResolutionMethod = woodMethod({
     },
   },
   source: sources.spectrum,
+  refuses: ({ sampleRate, frequency }) =>
+    frequency <= sampleRate / 2
+      ? null
+      : { name: "frequency (read from the spectrum)", needed: "at most half the samples a second" },
   run: ({ sampleRate, points, frequency }) => {
     const resolution = frequencyResolution(sampleRate, points);
     const half = resolution / 2;

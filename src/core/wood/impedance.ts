@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { woodDensity, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Characteristic impedance z = density c = sqrt(E density). youngsModulus: Pa; density: kg/m3. Result: kg/(m2 s). Source: plane wave in a rod.
@@ -9,7 +9,7 @@ export const impedance = (youngsModulus: number, density: number): number => Mat
 export const impedanceMethod = woodMethod({
   id: "impedance",
   name: "characteristic impedance",
-  inputs: { youngsModulus: positive("Pa", "Young's modulus"), density: positive("kg/m3", "density") },
+  inputs: { youngsModulus: woodModulus("Young's modulus"), density: woodDensity() },
   fields: { impedance: { meaning: "density times sound speed", dimension: "kg/(m2.s)" } },
   source: sources.rod,
   run: ({ youngsModulus, density }) => ({ impedance: impedance(youngsModulus, density) }),

@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { modulusField, positive, soundSpeedField, woodDensity, woodMethod } from "./wood-method.ts";
 
 /**
  * Sound speed from the lowest lengthwise resonance of a slender rod: c = 2 L f. E is density c^2.
@@ -11,13 +11,13 @@ export const longitudinalSoundSpeedMethod = woodMethod({
   id: "longitudinal-stiffness",
   name: "sound speed and Young's modulus from a lengthwise resonance",
   inputs: {
-    density: positive("kg/m3", "density"),
+    density: woodDensity(),
     length: positive("m", "length"),
     frequency: positive("Hz", "lowest lengthwise resonance"),
   },
   fields: {
-    soundSpeed: { meaning: "sound speed along the length", dimension: "m/s" },
-    youngsModulus: { meaning: "Young's modulus", dimension: "Pa" },
+    soundSpeed: soundSpeedField("sound speed along the length"),
+    youngsModulus: modulusField("Young's modulus"),
   },
   source: sources.rod,
   run: ({ density, length, frequency }) => {

@@ -1,4 +1,6 @@
 import type { FieldSpec } from "../base/index.ts";
+import { usualRanges } from "./usual-ranges.ts";
+import type { WoodField } from "./wood-method.ts";
 
 type LossFields = { readonly lossTangent: number; readonly dampingRatio: number; readonly decrement: number };
 
@@ -8,6 +10,12 @@ export const lossFields = (quality: number): LossFields => ({
   dampingRatio: 0.5 / quality,
   decrement: Math.PI / quality,
 });
+
+export const qualitySpec: WoodField = {
+  meaning: "quality factor Q",
+  dimension: "1",
+  usual: usualRanges.quality,
+};
 
 export const lossSpecs = {
   lossTangent: { meaning: "1/Q", dimension: "1" },

@@ -1,7 +1,7 @@
 import { power } from "../base/index.ts";
 import { radiationRatio } from "./radiation-ratio.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { woodDensity, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Areal mass of a second wood over that of the first at equal bending stiffness, (density2/density1)(E1/E2)^(1/3). Pa, kg/m3. Result: 1. Source: mass as density h.
@@ -17,10 +17,10 @@ export const substitutionMassMethod = woodMethod({
   id: "substitution-mass",
   name: "what a plate of another wood weighs",
   inputs: {
-    modulus1: positive("Pa", "Young's modulus of the first"),
-    density1: positive("kg/m3", "density of the first"),
-    modulus2: positive("Pa", "Young's modulus of the second"),
-    density2: positive("kg/m3", "density of the second"),
+    modulus1: woodModulus("Young's modulus of the first"),
+    density1: woodDensity("density of the first"),
+    modulus2: woodModulus("Young's modulus of the second"),
+    density2: woodDensity("density of the second"),
   },
   fields: {
     atEqualStiffness: { meaning: "mass of the second over the first at equal bending stiffness", dimension: "1" },

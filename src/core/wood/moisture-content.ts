@@ -1,4 +1,5 @@
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -11,7 +12,7 @@ export const moistureContentMethod = woodMethod({
   id: "moisture-content",
   name: "moisture content, oven-dry method",
   inputs: { wetMass: positive("kg", "mass as found"), dryMass: positive("kg", "oven-dry mass") },
-  fields: { moisture: { meaning: "fraction of oven-dry mass", dimension: "%MC" } },
+  fields: { moisture: { meaning: "fraction of oven-dry mass", dimension: "%MC", usual: usualRanges.moistureFound } },
   source: sources.moistureTest,
   refuses: ({ wetMass, dryMass }) =>
     wetMass < dryMass

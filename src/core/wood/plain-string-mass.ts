@@ -1,4 +1,5 @@
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -9,7 +10,10 @@ export const plainStringMass = (density: number, diameter: number): number => (d
 export const plainStringMassMethod = woodMethod({
   id: "plain-string-mass",
   name: "mass per length of a plain string",
-  inputs: { density: positive("kg/m3", "density"), diameter: positive("m", "diameter") },
+  inputs: {
+    density: positive("kg/m3", "density"),
+    diameter: { ...positive("m", "diameter"), usual: usualRanges.stringDiameter },
+  },
   fields: { unitMass: { meaning: "mass per length", dimension: "kg/m" } },
   source: sources.definition,
   run: ({ density, diameter }) => ({ unitMass: plainStringMass(density, diameter) }),

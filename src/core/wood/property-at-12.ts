@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
 import { intersectionCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -17,7 +18,7 @@ export const propertyAt12Method = woodMethod({
   inputs: {
     found: positive("Pa", "property as found"),
     ratio: positive("1", "property at 12 % over that of green wood"),
-    moisture: moistureInput("moisture content as found"),
+    moisture: { ...moistureInput("moisture content as found"), usual: usualRanges.moistureOfProperty },
     intersection: leftOut({ ...positive("%MC", "moisture above which it no longer changes"), above: 0.12 }, 0.25),
   },
   fields: { property: { meaning: "property at 12 %", dimension: "Pa" } },

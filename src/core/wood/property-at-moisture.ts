@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
 import { intersectionCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -17,7 +18,7 @@ export const propertyAtMoistureMethod = woodMethod({
   inputs: {
     at12: positive("Pa", "property at 12 %"),
     green: positive("Pa", "property of green wood"),
-    moisture: moistureInput("moisture content"),
+    moisture: { ...moistureInput("moisture content"), usual: usualRanges.moistureOfProperty },
     intersection: leftOut({ ...positive("%MC", "moisture above which it no longer changes"), above: 0.12 }, 0.25),
   },
   fields: { property: { meaning: "property at this moisture", dimension: "Pa" } },

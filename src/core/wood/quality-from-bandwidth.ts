@@ -1,4 +1,4 @@
-import { lossFields, lossSpecs } from "./loss-fields.ts";
+import { lossFields, lossSpecs, qualitySpec } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { leftOut, positive, woodMethod } from "./wood-method.ts";
 
@@ -18,7 +18,7 @@ export const qualityFromBandwidthMethod = woodMethod({
     bandwidth: positive("Hz", "width at half power"),
     recordLength: leftOut(positive("s", "length of the recording, where known"), Number.POSITIVE_INFINITY),
   },
-  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, ...lossSpecs },
+  fields: { quality: qualitySpec, ...lossSpecs },
   source: sources.resonance,
   run: ({ frequency, bandwidth }) => {
     const quality = qualityFromBandwidth(frequency, bandwidth);

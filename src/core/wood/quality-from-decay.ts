@@ -1,4 +1,4 @@
-import { lossFields, lossSpecs } from "./loss-fields.ts";
+import { lossFields, lossSpecs, qualitySpec } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -16,7 +16,7 @@ export const qualityFromDecayMethod = woodMethod({
     time: positive("s", "amplitude falls to 1/e in this time"),
   },
   fields: {
-    quality: { meaning: "quality factor Q", dimension: "1" },
+    quality: qualitySpec,
     reverberation: { meaning: "time for 60 dB", dimension: "s" },
     bandwidth: { meaning: "width at half power", dimension: "Hz" },
     ...lossSpecs,

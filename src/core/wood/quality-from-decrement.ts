@@ -1,4 +1,4 @@
-import { lossFields, lossSpecs } from "./loss-fields.ts";
+import { lossFields, lossSpecs, qualitySpec } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -17,7 +17,7 @@ export const qualityFromDecrementMethod = woodMethod({
     swings: positive("1", "swings between them"),
   },
   fields: {
-    quality: { meaning: "quality factor Q", dimension: "1" },
+    quality: qualitySpec,
     ...lossSpecs,
   },
   source: sources.resonance,

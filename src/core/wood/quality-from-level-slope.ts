@@ -1,4 +1,4 @@
-import { lossFields, lossSpecs } from "./loss-fields.ts";
+import { lossFields, lossSpecs, qualitySpec } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -12,7 +12,7 @@ export const qualityFromLevelSlopeMethod = woodMethod({
   id: "quality-from-level-slope",
   name: "quality factor from the slope of the level",
   inputs: { frequency: positive("Hz", "resonance frequency"), slope: positive("dB/s", "fall of the level") },
-  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, ...lossSpecs },
+  fields: { quality: qualitySpec, ...lossSpecs },
   source: sources.resonance,
   run: ({ frequency, slope }) => {
     const quality = qualityFromLevelSlope(frequency, slope);

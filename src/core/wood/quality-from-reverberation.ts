@@ -1,4 +1,4 @@
-import { lossFields, lossSpecs } from "./loss-fields.ts";
+import { lossFields, lossSpecs, qualitySpec } from "./loss-fields.ts";
 import { sources } from "./sources.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
@@ -12,7 +12,7 @@ export const qualityFromReverberationMethod = woodMethod({
   id: "quality-from-reverberation",
   name: "quality factor from the time for 60 dB",
   inputs: { frequency: positive("Hz", "resonance frequency"), time: positive("s", "time for 60 dB") },
-  fields: { quality: { meaning: "quality factor Q", dimension: "1" }, ...lossSpecs },
+  fields: { quality: qualitySpec, ...lossSpecs },
   source: sources.resonance,
   run: ({ frequency, time }) => {
     const quality = qualityFromReverberation(frequency, time);

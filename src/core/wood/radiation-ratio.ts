@@ -1,6 +1,6 @@
 import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { woodDensity, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Radiation ratio R = c / density = sqrt(E / density^3): how loud a plate can be for its weight at equal frequency.
@@ -12,7 +12,7 @@ export const radiationRatio = (youngsModulus: number, density: number): number =
 export const radiationRatioMethod = woodMethod({
   id: "radiation-ratio",
   name: "radiation ratio",
-  inputs: { youngsModulus: positive("Pa", "Young's modulus"), density: positive("kg/m3", "density") },
+  inputs: { youngsModulus: woodModulus("Young's modulus"), density: woodDensity() },
   fields: { radiationRatio: { meaning: "sound speed over density", dimension: "m4/(kg.s)" } },
   source: sources.rod,
   run: ({ youngsModulus, density }) => ({ radiationRatio: radiationRatio(youngsModulus, density) }),

@@ -1,4 +1,5 @@
 import { dryness } from "./fibre-saturation.ts";
+import { fibreSaturationCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
 import { moistureInput, notNegative, positive, woodMethod } from "./wood-method.ts";
 
@@ -24,4 +25,5 @@ export const shrunkSizeMethod = woodMethod({
   fields: { size: { meaning: "size at the wanted moisture", dimension: "m" } },
   source: sources.handbook,
   run: ({ size, from, to, shrinkage }) => ({ size: shrunkSize(size, from, to, shrinkage) }),
+  cautions: ({ from, to }) => fibreSaturationCautions(from, to),
 });

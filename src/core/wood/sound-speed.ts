@@ -1,5 +1,5 @@
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { soundSpeedField, woodDensity, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Sound speed along the direction of the modulus: c = sqrt(E / density). youngsModulus: Pa; density: kg/m3. Result: m/s. Source: plane wave in a rod.
@@ -9,9 +9,9 @@ export const soundSpeed = (youngsModulus: number, density: number): number => Ma
 export const soundSpeedMethod = woodMethod({
   id: "sound-speed",
   name: "sound speed from modulus and density",
-  inputs: { youngsModulus: positive("Pa", "Young's modulus"), density: positive("kg/m3", "density") },
+  inputs: { youngsModulus: woodModulus("Young's modulus"), density: woodDensity() },
   fields: {
-    soundSpeed: { meaning: "sound speed", dimension: "m/s" },
+    soundSpeed: soundSpeedField("sound speed"),
     specificModulus: { meaning: "E over density", dimension: "m2/s2" },
   },
   source: sources.rod,

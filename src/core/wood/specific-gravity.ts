@@ -1,7 +1,7 @@
 import { dryness } from "./fibre-saturation.ts";
 import { fibreSaturationCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
-import { moistureInput, positive, woodMethod } from "./wood-method.ts";
+import { moistureInput, woodDensity, woodMethod } from "./wood-method.ts";
 
 const AVERAGE_SHRINKAGE = 0.265;
 
@@ -25,7 +25,7 @@ export const basicFromSpecificGravity = (gravity: number, moisture: number): num
 export const specificGravityMethod = woodMethod({
   id: "specific-gravity",
   name: "specific gravity, oven-dry mass over volume as found",
-  inputs: { density: positive("kg/m3", "density"), moisture: moistureInput("moisture content") },
+  inputs: { density: woodDensity(), moisture: moistureInput("moisture content") },
   fields: {
     specificGravity: { meaning: "oven-dry mass over volume at this moisture, water = 1", dimension: "1" },
     basic: { meaning: "oven-dry mass over green volume, water = 1", dimension: "1" },

@@ -1,4 +1,5 @@
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -15,7 +16,7 @@ export const stringTensionMethod = woodMethod({
     length: positive("m", "sounding length"),
     frequency: positive("Hz", "pitch"),
   },
-  fields: { tension: { meaning: "tension", dimension: "N" } },
+  fields: { tension: { meaning: "tension", dimension: "N", usual: usualRanges.stringTension } },
   source: sources.string,
   run: ({ unitMass, length, frequency }) => ({ tension: stringTension(unitMass, length, frequency) }),
 });

@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
 import { FREE_BAR_CONSTANT } from "./free-bar-roots.ts";
 import { sources } from "./sources.ts";
+import { usualRanges } from "./usual-ranges.ts";
 import { positive, woodMethod } from "./wood-method.ts";
 
 /**
@@ -19,7 +20,9 @@ export const tapRadiationRatioMethod = woodMethod({
     width: positive("m", "width across the grain"),
     frequency: positive("Hz", "lowest bending frequency, held free"),
   },
-  fields: { radiationRatio: { meaning: "sound speed over density", dimension: "m4/(kg.s)" } },
+  fields: {
+    radiationRatio: { meaning: "sound speed over density", dimension: "m4/(kg.s)", usual: usualRanges.radiationRatio },
+  },
   source: sources.beamTheory,
   run: ({ mass, length, width, frequency }) => ({ radiationRatio: tapRadiationRatio(mass, length, width, frequency) }),
 });

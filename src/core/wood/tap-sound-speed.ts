@@ -1,6 +1,7 @@
 import { FREE_BAR_CONSTANT } from "./free-bar-roots.ts";
+import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { positive, soundSpeedField, woodMethod } from "./wood-method.ts";
 
 /**
  * Sound speed from a tap test, without any mass: c = 0.972838 f L^2 / h. frequency: Hz; length, thickness: m. Result: m/s. Source: free bar, mass eliminated.
@@ -16,7 +17,8 @@ export const tapSoundSpeedMethod = woodMethod({
     length: positive("m", "length along the grain"),
     thickness: positive("m", "thickness"),
   },
-  fields: { soundSpeed: { meaning: "sound speed along the length", dimension: "m/s" } },
+  fields: { soundSpeed: soundSpeedField("sound speed along the length") },
   source: sources.beamTheory,
   run: ({ frequency, length, thickness }) => ({ soundSpeed: tapSoundSpeed(frequency, length, thickness) }),
+  cautions: ({ length, thickness }) => shearCautions("Length", length, thickness),
 });

@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
-import { leftOut, notNegative, positive, woodMethod } from "./wood-method.ts";
+import { usualRanges } from "./usual-ranges.ts";
+import { leftOut, notNegative, positive, woodDensity, woodMethod, woodModulus } from "./wood-method.ts";
 
 /**
  * Thickness at which a bare, simply supported rectangle rings at a wanted frequency:
@@ -32,13 +33,13 @@ export const targetThicknessMethod = woodMethod({
     frequency: positive("Hz", "frequency wanted"),
     length: positive("m", "length along the grain"),
     width: positive("m", "width across the grain"),
-    density: positive("kg/m3", "density"),
-    along: positive("Pa", "Young's modulus along the grain"),
-    across: positive("Pa", "Young's modulus across the grain"),
+    density: woodDensity(),
+    along: woodModulus("Young's modulus along the grain"),
+    across: woodModulus("Young's modulus across the grain"),
     shear: positive("Pa", "shear modulus of the face"),
     poisson: leftOut(notNegative("1", "Poisson ratio nu_LR"), 0.37),
   },
-  fields: { thickness: { meaning: "thickness", dimension: "m" } },
+  fields: { thickness: { meaning: "thickness", dimension: "m", usual: usualRanges.plateThickness } },
   source: sources.plate,
   refuses: ({ along, across, poisson }) =>
     poisson ** 2 < along / across

@@ -1,6 +1,7 @@
+import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
 import { threePointModulus } from "./three-point-modulus.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { modulusField, positive, woodMethod } from "./wood-method.ts";
 
 /** Standard acceleration of free fall in m/s2, exact by definition (CGPM 1901). */
 export const STANDARD_GRAVITY = 9.80665;
@@ -25,7 +26,7 @@ export const threePointByMassMethod = woodMethod({
     thickness: positive("m", "thickness"),
   },
   fields: {
-    youngsModulus: { meaning: "apparent Young's modulus", dimension: "Pa" },
+    youngsModulus: modulusField("apparent Young's modulus"),
     force: { meaning: "weight of the mass", dimension: "N" },
   },
   source: sources.beamTheory,
@@ -33,4 +34,5 @@ export const threePointByMassMethod = woodMethod({
     youngsModulus: threePointByMass(mass, deflection, span, width, thickness),
     force: mass * STANDARD_GRAVITY,
   }),
+  cautions: ({ span, thickness }) => shearCautions("Span", span, thickness),
 });

@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
+import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { modulusField, positive, woodMethod } from "./wood-method.ts";
 
 /**
  * Young's modulus from bending between two supports, loaded in the middle: E = F L^3 / (4 b h^3 y).
@@ -25,9 +26,10 @@ export const threePointModulusMethod = woodMethod({
     width: positive("m", "width across the grain"),
     thickness: positive("m", "thickness"),
   },
-  fields: { youngsModulus: { meaning: "apparent Young's modulus", dimension: "Pa" } },
+  fields: { youngsModulus: modulusField("apparent Young's modulus") },
   source: sources.beamTheory,
   run: ({ force, deflection, span, width, thickness }) => ({
     youngsModulus: threePointModulus(force, deflection, span, width, thickness),
   }),
+  cautions: ({ span, thickness }) => shearCautions("Span", span, thickness),
 });

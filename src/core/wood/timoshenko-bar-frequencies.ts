@@ -4,7 +4,7 @@ import { freeBarRoot } from "./free-bar-root.ts";
 import { shearCoefficient } from "./shear-coefficient.ts";
 import { sources } from "./sources.ts";
 import { woodAnswer } from "./wood-answer.ts";
-import { leftOut, positive } from "./wood-method.ts";
+import { leftOut, positive, woodDensity, woodModulus } from "./wood-method.ts";
 
 /**
  * What must vanish at a free bar's frequency b = omega L^2 sqrt(density A/(E I)), for shapes alike (even) or opposite (odd) about the middle: moment and shear
@@ -66,9 +66,9 @@ export const timoshenkoBarFrequenciesMethod = woodAnswer({
   id: "timoshenko-bar-frequencies",
   name: "bending frequencies of a free bar with shear and rotary inertia",
   inputs: {
-    youngsModulus: positive("Pa", "Young's modulus along the length"),
+    youngsModulus: woodModulus("Young's modulus along the length"),
     shearModulus: positive("Pa", "shear modulus of the plane of bending: G_LT flat, G_LR on edge"),
-    density: positive("kg/m3", "density"),
+    density: woodDensity(),
     length: positive("m", "length"),
     thickness: positive("m", "thickness in the direction of bending"),
     coefficient: shearCoefficient,

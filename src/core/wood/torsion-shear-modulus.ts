@@ -1,6 +1,6 @@
 import { power } from "../base/index.ts";
 import { sources } from "./sources.ts";
-import { positive, woodMethod } from "./wood-method.ts";
+import { positive, woodDensity, woodMethod } from "./wood-method.ts";
 
 /**
  * Shear modulus from the lowest twisting frequency of a free strip: G = density (2 L f)^2 Ip/J,
@@ -26,7 +26,7 @@ export const torsionShearModulusMethod = woodMethod({
   id: "torsion-shear-modulus",
   name: "shear modulus from the twisting frequency of a strip",
   inputs: {
-    density: positive("kg/m3", "density"),
+    density: woodDensity(),
     frequency: positive("Hz", "lowest twisting frequency"),
     length: positive("m", "length along the grain"),
     width: positive("m", "width across the grain"),

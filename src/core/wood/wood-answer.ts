@@ -1,14 +1,15 @@
 // How a calculation becomes a record where it may decline by itself, takes words beside numbers, or leaves out what was not given.
-import type { Caution, FieldSpec, Method, MethodFields, MethodInputs, Outcome, Source } from "../base/index.ts";
+import type { Caution, Method, MethodFields, MethodInputs, Outcome, Source } from "../base/index.ts";
 import { declined, domainInWords, isWithinDomain, succeeded } from "../base/index.ts";
-import type { WoodInput } from "./wood-method.ts";
+import { usualCautions } from "./usual-cautions.ts";
+import type { WoodField, WoodInput } from "./wood-method.ts";
 
 type Numbers<I extends string> = Readonly<Record<I, number>>;
 type WoodAnswer<I extends string> = {
   readonly id: string;
   readonly name: string;
   readonly inputs: Readonly<Record<I, WoodInput>>;
-  readonly fields: Readonly<Record<string, FieldSpec>>;
+  readonly fields: Readonly<Record<string, WoodField>>;
   readonly source: Source;
   /** numbers: the arguments that are numbers, NaN for one that may be left out and is; given: all, for words. */
   readonly run: (numbers: Numbers<NoInfer<I>>, given: MethodInputs) => Outcome<MethodFields>;
@@ -45,12 +46,15 @@ export function woodAnswer<I extends string>(answer: WoodAnswer<I>): Method {
     return found;
   }
   const record = { id, name, answers: "quantity", needs: {}, inputs: specs, fields: fieldSpecs, source, run };
-  if (!cautions) return record;
   return {
     ...record,
     cautions: (inputs, fields) => {
       const numbers = numbersOf(specs, inputs);
-      return numbers.ok ? cautions(numbers.value, fields) : [];
+      if (!numbers.ok) return [];
+      return [
+        ...usualCautions({ ...specs, ...fieldSpecs }, { ...numbers.value, ...fields }),
+        ...(cautions?.(numbers.value, fields) ?? []),
+      ];
     },
   };
 }

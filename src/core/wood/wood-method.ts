@@ -1,15 +1,19 @@
 // How a function of wood physics becomes a record of the method catalogue: arguments checked here, so that the function may trust them.
 import type { Caution, FieldSpec, InputSpec, Method, MethodFields, Outcome, Source } from "../base/index.ts";
 import { declined, domainInWords, isWithinDomain, succeeded } from "../base/index.ts";
+import { usualCautions } from "./usual-cautions.ts";
+import { type UsualRange, usualRanges } from "./usual-ranges.ts";
 
-/** One argument: its coherent SI unit as `dimension`, its domain, and its default where it may be left out. */
-export type WoodInput = InputSpec & { readonly default?: number };
+/** One argument: its coherent SI unit as `dimension`, its domain, where it lies as a rule, and its default where it may be left out. */
+export type WoodInput = InputSpec & { readonly default?: number; readonly usual?: UsualRange };
+/** One field of a result, and where it lies as a rule. */
+export type WoodField = FieldSpec & { readonly usual?: UsualRange };
 
 type WoodMethod<I extends string, F extends string> = {
   readonly id: string;
   readonly name: string;
   readonly inputs: Readonly<Record<I, WoodInput>>;
-  readonly fields: Readonly<Record<F, FieldSpec>>;
+  readonly fields: Readonly<Record<F, WoodField>>;
   readonly source: Source;
   /** A condition on several arguments together: what is wrong with these, or null. */
   readonly refuses?: (inputs: Readonly<Record<I, number>>) => { readonly name: string; readonly needed: string } | null;
@@ -24,6 +28,21 @@ export const positive = (dimension: string, meaning: string): WoodInput => ({
   dimension,
   meaning,
   above: 0,
+});
+/** A density of wood. */
+export const woodDensity = (meaning = "density"): WoodInput => ({
+  ...positive("kg/m3", meaning),
+  usual: usualRanges.density,
+});
+/** A modulus of elasticity of wood. */
+export const woodModulus = (meaning: string): WoodInput => ({ ...positive("Pa", meaning), usual: usualRanges.modulus });
+/** A modulus of elasticity of wood as a result. */
+export const modulusField = (meaning: string): WoodField => ({ meaning, dimension: "Pa", usual: usualRanges.modulus });
+/** A sound speed in wood as a result. */
+export const soundSpeedField = (meaning: string): WoodField => ({
+  meaning,
+  dimension: "m/s",
+  usual: usualRanges.soundSpeed,
 });
 /** An argument of any size. */
 export const anyReal = (dimension: string, meaning: string): WoodInput => ({ kind: "quantity", dimension, meaning });
@@ -77,12 +96,15 @@ export function woodMethod<I extends string, F extends string>(method: WoodMetho
     return succeeded({ ...fields });
   }
   const record = { id, name, answers: "quantity", needs: {}, inputs: specs, fields: fieldSpecs, source, run };
-  if (!cautions) return record;
   return {
     ...record,
     cautions: (inputs, fields) => {
       const numbers = numbersFrom(specs, inputs);
-      return numbers.ok ? cautions(numbers.value, fields as Readonly<Record<F, number>>) : [];
+      if (!numbers.ok) return [];
+      return [
+        ...usualCautions({ ...specs, ...fieldSpecs }, { ...numbers.value, ...fields }),
+        ...(cautions?.(numbers.value, fields as Readonly<Record<F, number>>) ?? []),
+      ];
     },
   };
 }

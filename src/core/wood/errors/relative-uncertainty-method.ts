@@ -1,10 +1,14 @@
-import { declined, type InputSpec, type Method, succeeded } from "../../base/index.ts";
+import { declined, type Method, succeeded } from "../../base/index.ts";
+import { usualCautions } from "../usual-cautions.ts";
+import { usualRanges } from "../usual-ranges.ts";
+import type { WoodInput } from "../wood-method.ts";
 import { type Exponents, powerLawUncertainty } from "./power-law-uncertainty.ts";
 
-const relativeInput = (name: string): InputSpec => ({
+const relativeInput = (name: string): WoodInput => ({
   kind: "quantity",
   dimension: "1",
   meaning: `relative standard uncertainty of the ${name}`,
+  usual: usualRanges.relativeUncertainty,
 });
 
 /**
@@ -17,12 +21,13 @@ export function relativeUncertaintyMethod(
   results: Readonly<Record<string, { readonly meaning: string; readonly exponents: Exponents }>>,
 ): Method {
   const names = [...new Set(Object.values(results).flatMap(({ exponents }) => Object.keys(exponents)))];
+  const specs = Object.fromEntries(names.map((each) => [each, relativeInput(each)]));
   return {
     id,
     name,
     answers: "quantity",
     needs: {},
-    inputs: Object.fromEntries(names.map((each) => [each, relativeInput(each)])),
+    inputs: specs,
     fields: {
       ...Object.fromEntries(
         Object.entries(results).map(([field, { meaning }]) => [
@@ -33,6 +38,7 @@ export function relativeUncertaintyMethod(
       shares: { meaning: "share of each input in the variance, by field" },
     },
     source: { citation: "JCGM 100:2008, 5.1.6; exponents by the formula of each quantity", basis: "derived" },
+    cautions: (inputs) => usualCautions(specs, inputs),
     run: (inputs) => {
       const relative: Record<string, number> = {};
       for (const each of names) {

@@ -1,4 +1,4 @@
-import { positive, type WoodInput, woodMethod } from "../wood-method.ts";
+import { positive, type WoodInput, woodMethod, woodModulus } from "../wood-method.ts";
 
 const ratio = (meaning: string): WoodInput => positive("1", meaning);
 
@@ -7,7 +7,7 @@ export const speciesModuli = woodMethod({
   id: "species-moduli",
   name: "moduli from the elastic ratios of a species",
   inputs: {
-    youngsModulus: positive("Pa", "Young's modulus along the grain"),
+    youngsModulus: woodModulus("Young's modulus along the grain"),
     acrossRatio: ratio("E across the grain over E along it"),
     shearRatio: ratio("shear modulus of that plane over E along the grain"),
     poisson: { ...ratio("Poisson's ratio: contraction across under a pull along") },

@@ -1,5 +1,5 @@
 import { sources } from "../sources.ts";
-import { leftOut, positive, woodMethod } from "../wood-method.ts";
+import { leftOut, positive, woodDensity, woodMethod } from "../wood-method.ts";
 
 /**
  * By how much the air can lower a plate's frequency at most: f_air/f_vacuum >= 1/sqrt(1 + 2 rho_air/(k density h)), k = 2 pi/wavelength of the bending,
@@ -13,7 +13,7 @@ export const airLoadingMethod = woodMethod({
   id: "air-loading-bound",
   name: "how far the air can lower a plate's frequency",
   inputs: {
-    density: positive("kg/m3", "density of the wood"),
+    density: woodDensity("density of the wood"),
     thickness: positive("m", "thickness"),
     waveNumber: positive("rad/m", "2 pi over the wavelength of the bending"),
     airDensity: leftOut(positive("kg/m3", "density of the air"), 1.204),

@@ -1,5 +1,5 @@
 import { sources } from "../sources.ts";
-import { positive, woodMethod } from "../wood-method.ts";
+import { woodMethod, woodModulus } from "../wood-method.ts";
 
 /**
  * Length over width at which a free plate's two bendings have the same strip frequency and mix into a ring and a cross: (E_L/E_R)^(1/4). Pa. Result: 1.
@@ -11,8 +11,8 @@ export const criticalAspectMethod = woodMethod({
   id: "critical-aspect",
   name: "length over width at which the two bendings of a plate mix",
   inputs: {
-    along: positive("Pa", "Young's modulus along the grain, E_L"),
-    across: positive("Pa", "Young's modulus across the grain, E_R"),
+    along: woodModulus("Young's modulus along the grain, E_L"),
+    across: woodModulus("Young's modulus across the grain, E_R"),
   },
   fields: { aspect: { meaning: "length over width", dimension: "1" } },
   source: sources.plateInverse,

@@ -1,5 +1,5 @@
 import { sources } from "../sources.ts";
-import { positive, woodMethod } from "../wood-method.ts";
+import { modulusField, positive, woodMethod } from "../wood-method.ts";
 import { mixingCautions } from "./mixing-cautions.ts";
 import { moduliGuess, TWIST_CONSTANT, TWIST_LOWER_CONSTANT } from "./moduli-guess.ts";
 import { plateInputs } from "./plate-inputs.ts";
@@ -20,8 +20,8 @@ export const plateEstimatesMethod = woodMethod({
     twist: positive("Hz", "frequency of the twist"),
   },
   fields: {
-    along: { meaning: "Young's modulus along the grain, E_L, as of a strip", dimension: "Pa" },
-    across: { meaning: "Young's modulus across the grain, E_R, as of a strip", dimension: "Pa" },
+    along: modulusField("Young's modulus along the grain, E_L, as of a strip"),
+    across: modulusField("Young's modulus across the grain, E_R, as of a strip"),
     shear: { meaning: "shear modulus G_LR with the constant pi^2/12: a lower bound", dimension: "Pa" },
     likelyShear: { meaning: "shear modulus G_LR with the constant 0.90 of usual plates of wood", dimension: "Pa" },
   },

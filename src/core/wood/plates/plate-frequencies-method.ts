@@ -1,5 +1,6 @@
 import { declined, type MethodFields, type Outcome, succeeded } from "../../base/index.ts";
 import { barFrequency } from "../bar-frequency.ts";
+import { shearCautions } from "../shear-cautions.ts";
 import { sources } from "../sources.ts";
 import { woodAnswer } from "../wood-answer.ts";
 import { isMixed, mixingCautions } from "./mixing-cautions.ts";
@@ -63,7 +64,10 @@ export const plateFrequenciesMethod = woodAnswer({
   fields,
   source: sources.ritzPlate,
   run: ({ modes, polynomials, ...plate }) => answered(plate, () => plateModes(plate, modes, polynomials)),
-  cautions: mixing,
+  cautions: (plate) => [
+    ...mixing(plate),
+    ...shearCautions("The shorter side", Math.min(plate.length, plate.width), plate.thickness),
+  ],
 });
 
 export const plateFrequenciesWithShearMethod = woodAnswer({

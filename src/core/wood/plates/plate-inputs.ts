@@ -1,14 +1,14 @@
 import { shearCoefficient } from "../shear-coefficient.ts";
-import { leftOut, notNegative, positive, type WoodInput } from "../wood-method.ts";
+import { leftOut, notNegative, positive, type WoodInput, woodDensity, woodModulus } from "../wood-method.ts";
 
 /** Arguments that several calculations of plates share. */
 export const plateInputs = {
   length: positive("m", "length along the grain"),
   width: positive("m", "width across the grain"),
   thickness: positive("m", "thickness"),
-  density: positive("kg/m3", "density"),
-  along: positive("Pa", "Young's modulus along the grain, E_L"),
-  across: positive("Pa", "Young's modulus across the grain, E_R"),
+  density: woodDensity(),
+  along: woodModulus("Young's modulus along the grain, E_L"),
+  across: woodModulus("Young's modulus across the grain, E_R"),
   shear: positive("Pa", "shear modulus of the face, G_LR"),
   poisson: leftOut(notNegative("1", "Poisson ratio nu_LR"), 0.37),
   shearAlong: positive("Pa", "shear modulus through the thickness along the grain, G_LT"),

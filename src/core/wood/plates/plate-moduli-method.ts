@@ -1,7 +1,9 @@
 import { declined, type MethodFields, type MethodInputs, type Outcome, succeeded } from "../../base/index.ts";
+import { shearCautions } from "../shear-cautions.ts";
 import { sources } from "../sources.ts";
+import { usualRanges } from "../usual-ranges.ts";
 import { woodAnswer } from "../wood-answer.ts";
-import type { WoodInput } from "../wood-method.ts";
+import { modulusField, type WoodInput } from "../wood-method.ts";
 import { isMixed, mixingCautions } from "./mixing-cautions.ts";
 import { plateInputs } from "./plate-inputs.ts";
 import { plateModuli } from "./plate-moduli.ts";
@@ -92,10 +94,10 @@ export const plateModuliMethod = woodAnswer({
   name: "moduli of a free plate from its long, cross and twist frequencies",
   inputs,
   fields: {
-    along: { meaning: "Young's modulus along the grain, E_L", dimension: "Pa" },
-    across: { meaning: "Young's modulus across the grain, E_R", dimension: "Pa" },
+    along: modulusField("Young's modulus along the grain, E_L"),
+    across: modulusField("Young's modulus across the grain, E_R"),
     shear: { meaning: "shear modulus of the face, G_LR", dimension: "Pa" },
-    density: { meaning: "density used", dimension: "kg/m3" },
+    density: { meaning: "density used", dimension: "kg/m3", usual: usualRanges.density },
     poisson: { meaning: "Poisson ratio nu_LR used", dimension: "1" },
     chosen: { meaning: "where the Poisson ratio comes from, and which model of the plate was used" },
     mixed: { meaning: "whether the two bending frequencies lie within 25 %, so that their names are not safe" },
@@ -105,5 +107,8 @@ export const plateModuliMethod = woodAnswer({
   },
   source: sources.plateInverse,
   run,
-  cautions: ({ long, cross }) => mixingCautions(long, cross),
+  cautions: ({ long, cross, length: a, width: b, thickness: h, shearAlong: lt }) => [
+    ...mixingCautions(long, cross),
+    ...(Number.isNaN(lt) ? shearCautions("The shorter side", Math.min(a, b), h) : []),
+  ],
 });

@@ -1,7 +1,7 @@
 import { declined, succeeded } from "../../base/index.ts";
 import { sources } from "../sources.ts";
 import { woodAnswer } from "../wood-answer.ts";
-import { positive } from "../wood-method.ts";
+import { woodModulus } from "../wood-method.ts";
 import { isPoissonAdmissible } from "./plate-inputs.ts";
 
 /** The other Poisson ratio of an orthotropic plate: nu_RL = nu_LR E_R/E_L. Source: symmetry of the elastic constants. */
@@ -13,8 +13,8 @@ export const poissonReciprocityMethod = woodAnswer({
   name: "the other Poisson ratio of a plate",
   inputs: {
     poisson: { kind: "quantity", dimension: "1", meaning: "Poisson ratio nu_LR" },
-    along: positive("Pa", "Young's modulus along the grain, E_L"),
-    across: positive("Pa", "Young's modulus across the grain, E_R"),
+    along: woodModulus("Young's modulus along the grain, E_L"),
+    across: woodModulus("Young's modulus across the grain, E_R"),
   },
   fields: {
     poissonAcross: { meaning: "Poisson ratio nu_RL", dimension: "1" },

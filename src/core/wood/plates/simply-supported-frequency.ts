@@ -1,4 +1,5 @@
 import { declined, succeeded } from "../../base/index.ts";
+import { shearCautions } from "../shear-cautions.ts";
 import { sources } from "../sources.ts";
 import { woodAnswer } from "../wood-answer.ts";
 import { leftOut, type WoodInput } from "../wood-method.ts";
@@ -32,4 +33,5 @@ export const simplySupportedFrequencyMethod = woodAnswer({
     isPoissonAdmissible(plate.poisson, plate.along, plate.across)
       ? succeeded({ frequency: simplySupportedFrequency(plate, m, n) })
       : declined("poisson-too-large", { poisson: String(plate.poisson) }),
+  cautions: ({ length, width, thickness }) => shearCautions("The shorter side", Math.min(length, width), thickness),
 });
