@@ -1,8 +1,8 @@
-import type { LeastSquares } from "../../numerics/index.ts";
-import { fUpperTail, leastSquares, sumOfSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
+import { fUpperTail, sumOfSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
+import { type CentredLeastSquares, centredLeastSquares } from "./centred-least-squares.ts";
 
 /** A least-squares fit with what follows from it. Arrays: one entry a coefficient. NaN where there are no degrees of freedom. */
-export type LinearFit = LeastSquares & {
+export type LinearFit = CentredLeastSquares & {
   readonly X: readonly Float64Array[];
   readonly standardErrors: Float64Array;
   readonly low: Float64Array;
@@ -22,7 +22,7 @@ export function linearFit(
   weights?: Float64Array,
   level = 0.95,
 ): LinearFit {
-  const fit = leastSquares(X, y, weights);
+  const fit = centredLeastSquares(X, y, weights);
   const df = fit.degreesOfFreedom;
   const variance = df > 0 ? fit.residualSumOfSquares / df : Number.NaN;
   const standardErrors = Float64Array.from(fit.inverse, (row, j) => Math.sqrt((row[j] as number) * variance));
@@ -78,12 +78,13 @@ export function fitAt(
   fit: LinearFit,
   x: readonly number[],
 ): { fit: number; meanLow: number; meanHigh: number; nextLow: number; nextHigh: number } {
+  const { coefficients, inverse } = fit.inner;
+  const off = x.map((value, j) => value - (fit.centres[j] as number));
   let value = 0;
   let leverage = 0;
-  for (let a = 0; a < x.length; a++) {
-    value += (x[a] as number) * (fit.coefficients[a] as number);
-    for (let b = 0; b < x.length; b++)
-      leverage += (x[a] as number) * (x[b] as number) * ((fit.inverse[a] as Float64Array)[b] as number);
+  for (const [a, first] of off.entries()) {
+    value += first * (coefficients[a] as number);
+    for (const [b, second] of off.entries()) leverage += first * second * ((inverse[a] as Float64Array)[b] as number);
   }
   const multiple =
     fit.degreesOfFreedom > 0 ? tQuantile((1 + fit.level) / 2, fit.degreesOfFreedom) * fit.sigma : Number.NaN;

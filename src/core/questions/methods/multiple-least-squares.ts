@@ -51,6 +51,9 @@ export const multipleLeastSquares: Method = {
     const lists = names.map((name) =>
       Array.isArray(inputs[`at_${name}`]) ? (inputs[`at_${name}`] as readonly number[]) : [],
     );
+    const short = names.find((_, at) => (lists[at] ?? []).length !== (lists[0] ?? []).length);
+    if (short !== undefined)
+      return declined("out-of-domain", { name: `at_${short}`, needed: "as many values as at_x1, one a place" });
     const places = (lists[0] ?? []).map((_, row) => [1, ...lists.map((list) => Number(list[row]))]);
     return succeeded({
       ...leastSquaresFields(fit, y, true, complete.value.setAside, places),

@@ -39,6 +39,8 @@ export const pearson: Method = {
     const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
     const [r, n] = [correlation(x, y), x.length];
     const rho0 = typeof inputs.rho0 === "number" ? inputs.rho0 : 0;
+    if (!(Math.abs(rho0) < 1))
+      return declined("out-of-domain", { name: "rho0", needed: "a value above -1 and below 1" });
     if (!(Math.abs(r) < 1)) return declined("perfect-fit", { column: "y" });
     const t = r * Math.sqrt((n - 2) / (1 - r * r));
     const error = 1 / Math.sqrt(n - 3);
