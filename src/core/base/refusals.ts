@@ -14,6 +14,7 @@ type Facts = {
   "wrong-dimension": { name: string; found: string; needed: string };
   "out-of-domain": { name: string; needed: string };
   "perfect-fit": { column: string };
+  "most-on-one-plane": { count: number; of: number };
   "slope-may-be-zero": { name: string };
   "not-converged": { name: string };
   "input-missing": { name: string; meaning: string };
@@ -55,6 +56,8 @@ export const refusals: { readonly [C in RefusalCode]: (facts: Facts[C]) => strin
   "out-of-domain": ({ name, needed }) => `${name} is outside what this can be used for; it needs ${needed}.`,
   "perfect-fit": ({ column }) =>
     `${column} is given exactly by the others, so there is no scatter to judge by. Check that it was measured and not computed.`,
+  "most-on-one-plane": ({ count, of }) =>
+    `${count} of ${of} records lie exactly on one line, so the others have no scatter to be judged by. Look at whether those were measured, and not computed or copied; readings with more digits are needed.`,
   "not-converged": ({ name }) =>
     `No best value of ${name} is found for these records. More records, or fewer columns, are needed.`,
   "slope-may-be-zero": ({ name }) =>

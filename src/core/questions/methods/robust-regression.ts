@@ -1,15 +1,16 @@
 import { declined, type Method, succeeded } from "../../base/index.ts";
-import { standardDeviation } from "../../numerics/index.ts";
 import { consistentTuning } from "../robust/bisquare.ts";
 import { huberFit } from "../robust/huber-fit.ts";
 import { mmFit } from "../robust/mm-fit.ts";
+import { ofOneSize } from "../robust/of-one-size.ts";
 import { sFit } from "../robust/s-fit.ts";
 import { plain } from "./complete-inputs.ts";
 import { explainedBy, explainedByInputs, fitOf } from "./explained-by.ts";
-import { ones } from "./linear-fit.ts";
 import { numberInput, numberInputs } from "./number-input.ts";
 
 const HALF = 1.54764;
+/** A scale that is rounding alone, over the median deviation of y. */
+const NOTHING = 1e-11;
 
 /** Lines that a few wild records do not turn: Huber's, which far ones pull no harder than near ones, and MM, which leaves out those that are too far to belong. */
 export const robustRegression: Method = {
@@ -84,36 +85,32 @@ export const robustRegression: Method = {
     if (y.length < need) return declined("too-few-records", { have: y.length, need });
     const straight = fitOf(data.value, 0.95);
     if (!straight.ok) return straight;
-    const X = [ones(y.length), ...columns];
-    const huber = huberFit(X, y, huber_k);
+    const alike = ofOneSize(columns, y);
+    const { X } = alike;
+    const huber = huberFit(X, alike.y, huber_k);
     if (!huber) return declined("not-converged", { name: "Huber's estimate" });
-    // The start is sought among columns about their means and of one size; the plane is the same.
-    const middles = columns.map((column) => column.reduce((sum, value) => sum + value / column.length, 0));
-    const sizes = columns.map(standardDeviation);
-    const alike = columns.map((column, j) =>
-      column.map((value) => (value - (middles[j] as number)) / (sizes[j] as number)),
-    );
-    const start = sFit([ones(y.length), ...alike], y, tuning);
-    if (!start || !(start.scale > 1e-12 * standardDeviation(y)) || !(huber.scale > 1e-12 * standardDeviation(y)))
-      return declined("perfect-fit", { column: "y" });
-    const slopes = columns.map((_, j) => (start.coefficients[j + 1] as number) / (sizes[j] as number));
-    const constant = slopes.reduce(
-      (rest, slope, j) => rest - slope * (middles[j] as number),
-      start.coefficients[0] as number,
-    );
-    const mm = mmFit(X, y, { ...start, coefficients: Float64Array.of(constant, ...slopes) }, mm_c, tuning);
+    const start = sFit(X, alike.y, tuning);
+    if (!start) return declined("not-converged", { name: "the S-estimate" });
+    for (const { scale, residuals } of [huber, start]) {
+      if (scale > NOTHING) continue;
+      const on = residuals.reduce((count, r) => count + (Math.abs(r) <= NOTHING ? 1 : 0), 0);
+      return on < y.length
+        ? declined("most-on-one-plane", { count: on, of: y.length })
+        : declined("perfect-fit", { column: "y" });
+    }
+    const mm = mmFit(X, alike.y, start, mm_c, tuning);
     if (!mm) return declined("not-converged", { name: "the MM-estimate" });
     return succeeded({
       n: y.length,
       set_aside: setAside,
-      huber_coef: plain(huber.coefficients),
-      huber_scale: huber.scale,
+      huber_coef: plain(alike.plane(huber)),
+      huber_scale: alike.size * huber.scale,
       huber_weights: plain(huber.weights),
-      huber_se: plain(huber.standardErrors),
-      mm_coef: plain(mm.coefficients),
-      mm_scale: mm.scale,
+      huber_se: plain(alike.errors(huber)),
+      mm_coef: plain(alike.plane(mm)),
+      mm_scale: alike.size * mm.scale,
       mm_weights: plain(mm.weights),
-      mm_se: plain(mm.standardErrors),
+      mm_se: plain(alike.errors(mm)),
       left_out: mm.weights.reduce((count, weight) => count + (weight > 0 ? 0 : 1), 0),
       chosen: start.isAll
         ? `the start of MM is the best of those through every choice of ${X.length} records (${start.starts})`

@@ -34,11 +34,12 @@ function slopeGiveOrTake(fields: MethodFields, records: number): Interval {
   return { value, low: value - half, high: value + half, error };
 }
 
-/** The MM slope with t times its standard error. */
+/** The MM slope with t times its standard error, and without an interval where the records give no error. */
 function mmSlope({ mm_coef, mm_se }: MethodFields, records: number): Interval {
-  const [value, error] = [mm_coef, mm_se].map((list) => Number((list as readonly (number | null)[])[1] ?? Number.NaN));
-  const half = tQuantile(0.975, records - 2) * (error ?? Number.NaN);
-  return { value, low: Number(value) - half, high: Number(value) + half, error };
+  const [value, error] = [mm_coef, mm_se].map((list) => (list as readonly (number | null)[])[1] ?? null);
+  if (typeof value !== "number" || typeof error !== "number") return { value, low: null, high: null };
+  const half = tQuantile(0.975, records - 2) * error;
+  return { value, low: value - half, high: value + half, error };
 }
 
 const named =

@@ -6,7 +6,8 @@ export type RobustFit = {
   readonly residuals: Float64Array;
   readonly scale: number;
   readonly weights: Float64Array;
-  readonly standardErrors: Float64Array;
+  /** Of the coefficients, p by p row by row. */
+  readonly covariance: Float64Array;
 };
 
 const MOST_STEPS = 5000;
@@ -15,11 +16,12 @@ const STILL = 1e-14;
 /** Median of the sizes over 0.6745: about zero, not about the median. */
 const scaleOf = (residuals: Float64Array): number => median(residuals.map(Math.abs)) / 0.6745;
 
+/** How far coefficients moved, over their size or that of y. */
 const distance = (a: Float64Array, b: Float64Array): number =>
-  Math.hypot(...a.map((value, j) => value - (b[j] as number))) / Math.max(1e-300, Math.hypot(...b));
+  Math.hypot(...a.map((value, j) => value - (b[j] as number))) / Math.max(1, Math.hypot(...b));
 
-/** Standard errors of an M-estimate whose scale was found beside it. Source: P. J. Huber (1981), Robust Statistics, section 7.6, eq. 6.5. */
-function standardErrorsOf(X: readonly Float64Array[], residuals: Float64Array, scale: number, k: number): Float64Array {
+/** Covariance of an M-estimate whose scale was found beside it. Source: P. J. Huber (1981), Robust Statistics, section 7.6, eq. 6.5. */
+function covarianceOf(X: readonly Float64Array[], residuals: Float64Array, scale: number, k: number): Float64Array {
   const [n, p] = [residuals.length, X.length];
   const inside = residuals.map((r) => (Math.abs(r) <= k * scale ? 1 : 0));
   const share = inside.reduce((sum, one) => sum + one, 0) / n;
@@ -27,12 +29,12 @@ function standardErrorsOf(X: readonly Float64Array[], residuals: Float64Array, s
   const correction = 1 + (p * variance(inside)) / (n * share * share);
   const factor = (Math.sqrt(squares / (n - p)) * correction) / share;
   const { inverse } = leastSquares(X, residuals);
-  return Float64Array.from(inverse, (row, j) => factor * Math.sqrt(row[j] as number));
+  return Float64Array.from(inverse.flatMap((row) => [...row].map((value) => factor * factor * value)));
 }
 
 /**
  * Huber's M-estimate, a residual of more than k scales weighing k scales over its size, by least squares weighted again and again from least squares on, the scale
- * found anew at each step. X: p columns of length n > p, of full rank; k > 0. Scale 0 where half of the records lie on the plane; null where it does not settle.
+ * found anew at each step. X: p columns of length n > p, of full rank, they and y of about the size 1; k > 0. Scale 0 where half of the records lie on the plane; null where it does not settle.
  * Source: P. J. Huber (1964), Ann. Math. Statist. 35, 73-101; (1981), Robust Statistics, chapter 7.
  */
 export function huberFit(X: readonly Float64Array[], y: Float64Array, k: number): RobustFit | null {
@@ -56,7 +58,7 @@ export function huberFit(X: readonly Float64Array[], y: Float64Array, k: number)
       residuals,
       scale: last,
       weights: residuals.map((r) => (Math.abs(r) <= k * last ? 1 : (k * last) / Math.abs(r))),
-      standardErrors: standardErrorsOf(X, residuals, last, k),
+      covariance: covarianceOf(X, residuals, last, k),
     };
   }
   return null;

@@ -10,7 +10,7 @@ import {
 import { canonicalOrder } from "../resampling/canonical-order.ts";
 import { bisquare } from "./bisquare.ts";
 
-/** The plane whose residuals have the smallest S-scale; scale 0 where too many records lie on it. */
+/** The plane whose residuals have the smallest S-scale; scale 0 where too many records lie on it, up to rounding. */
 export type SFit = {
   readonly coefficients: Float64Array;
   readonly residuals: Float64Array;
@@ -29,6 +29,8 @@ const BEST = 10;
 const LAST = 3;
 const STEPS = 500;
 const SEED = 20260314;
+/** What rounding leaves of a residual that is zero. */
+const NOTHING = 1e-12;
 
 const meanOfRho = (residuals: Float64Array, scale: number, p: number): number => {
   let sum = 0;
@@ -36,10 +38,10 @@ const meanOfRho = (residuals: Float64Array, scale: number, p: number): number =>
   return sum / (residuals.length - p);
 };
 
-/** The scale s at which the sum of rho(r / (c s)) is breakdown (n - p); 0 where too many residuals are zero. */
+/** The scale s at which the sum of rho(r / (c s)) is breakdown (n - p), of residuals of a y of about the size 1; 0 where too many are rounding alone. */
 export function sScale(residuals: Float64Array, p: number, { c, breakdown }: STuning): number {
   const largest = residuals.reduce((most, r) => Math.max(most, Math.abs(r)), 0);
-  const some = residuals.reduce((count, r) => count + (Math.abs(r) > 1e-13 * largest ? 1 : 0), 0);
+  const some = residuals.reduce((count, r) => count + (Math.abs(r) > NOTHING ? 1 : 0), 0);
   if (some <= breakdown * (residuals.length - p)) return 0;
   const off = (log: number) => meanOfRho(residuals, c * Math.exp(log), p) - breakdown;
   let low = Math.log(median(residuals.map(Math.abs)) / 0.6745 || largest);
@@ -145,7 +147,7 @@ function candidates(X: readonly Float64Array[], y: Float64Array, tuning: STuning
 
 /**
  * The S-estimate of regression with the bisquare: least S-scale of the residuals, from many starts (every choice of p records where they are few, else seeded
- * draws), each concentrated and the best carried to the end (fast-S). X: p columns of length n >= 2 p + 1, of full rank and about one size. Deterministic, whatever
+ * draws), each concentrated and the best carried to the end (fast-S). X: p columns of length n >= 2 p + 1, of full rank, they and y of about the size 1. Deterministic, whatever
  * the order of records. Source: P. Rousseeuw, V. Yohai (1984), Robust and Nonlinear Time Series, 256-272; M. Salibian-Barrera, V. J. Yohai (2006), JCGS 15, 414-427.
  */
 export function sFit(X: readonly Float64Array[], y: Float64Array, tuning: STuning): SFit | null {
@@ -163,7 +165,9 @@ export function sFit(X: readonly Float64Array[], y: Float64Array, tuning: STunin
       .sort((one, other) => one.scale - other.scale);
   };
   const { best, starts, isAll } = candidates(X.map(at(some)), at(some)(y), tuning);
-  const unlike = ended(some, best).filter((one, i, all) => !(one.scale <= (all[i - 1]?.scale ?? 0) * (1 + 1e-9)));
+  const unlike = ended(some, best).filter(
+    (one, i, all) => i === 0 || one.scale > (all[i - 1] as Candidate).scale * (1 + 1e-9),
+  );
   const [first] = ended(order, unlike.slice(0, LAST));
   if (!first) return null;
   const { coefficients, scale } = first;

@@ -117,7 +117,51 @@ describe("laws", () => {
   );
 });
 
+describe("units and places", () => {
+  const { x1, x2, y } = records(24, 5, 8);
+  const plain = run({ x1, x2, y });
+  it("readings a thousand million off keep the slopes and their errors, and so do ones of 1e200", () => {
+    const far = run({ x1: x1.map((v) => v + 1e9), x2, y: y.map((v) => v - 1e9) });
+    const large = run({ x1: x1.map((v) => v * 1e200), x2: x2.map((v) => v * 1e200), y: y.map((v) => v * 1e200) });
+    for (const name of ["huber", "mm"])
+      for (const j of [1, 2])
+        for (const field of ["coef", "se"]) {
+          const want = plain[`${name}_${field}`]?.[j] as number;
+          closeTo(far[`${name}_${field}`]?.[j] as number, want, 1e-5);
+          closeTo(large[`${name}_${field}`]?.[j] as number, want, 1e-7);
+        }
+  });
+  it("the order of the records says nothing, even of 600 of which some are drawn", () => {
+    const many = records(600, 4, 2);
+    const back = run({ y: [...many.y].reverse(), x1: [...many.x1].reverse(), x2: [...many.x2].reverse() });
+    const found = run(many);
+    for (const name of ["huber_coef", "mm_coef", "mm_se"])
+      for (const [j, value] of (found[name] as readonly number[]).entries())
+        closeTo(back[name]?.[j] as number, value, 1e-9);
+  });
+  it("a record without y is set aside", () => {
+    const more = run({ x1: [...x1, 3], x2: [...x2, 20], y: [...y, null] });
+    expect(more.mm_coef).toEqual(plain.mm_coef);
+    expect(more.set_aside).toBe(1);
+  });
+});
+
 describe("wild records", () => {
+  it("one of 1e100, in y or in x, is left out and nothing else moves", () => {
+    const x = Array.from({ length: 30 }, (_, i) => i);
+    const generator = generatorFromSeed(6);
+    const y = x.map((v) => 1 + v + generator.next());
+    const without = run({ x: x.filter((_, i) => i !== 3), y: y.filter((_, i) => i !== 3) });
+    for (const wild of [
+      { x, y: y.map((v, i) => (i === 3 ? 1e100 : v)) },
+      { x: x.map((v, i) => (i === 3 ? 1e100 : v)), y },
+    ]) {
+      const found = run(wild);
+      expect(found.left_out).toBe(1);
+      // The scale counts it, so that the bisquare is a little wider than without it.
+      closeTo(found.mm_coef?.[1] as number, without.mm_coef?.[1] as number, 0.01);
+    }
+  });
   it("two in five of them turn least squares and Huber's line, and not MM", () => {
     const n = 50;
     const generator = generatorFromSeed(9);
@@ -146,7 +190,10 @@ describe("declines", () => {
     ["an x that is all the same", { x: x.map(() => 3), y }, "no-spread"],
     ["two columns that say the same", { x1: x, x2: x.map((v) => 2 * v - 1), y }, "collinear"],
     ["records on a line", { x, y: x.map((v) => 2 * v) }, "perfect-fit"],
-    ["six of ten records on a line", { x, y: x.map((v, i) => (i < 6 ? 2 * v : 30 - i * i)) }, "perfect-fit"],
+    ["six of ten records on a line", { x, y: x.map((v, i) => (i < 6 ? 2 * v : 30 - i * i)) }, "most-on-one-plane"],
+    ["a y that is all the same", { x, y: x.map(() => 4) }, "perfect-fit"],
+    ["a y of two values", { x, y: x.map((v) => (v > 3 ? 1 : 0)) }, "most-on-one-plane"],
+    ["a bisquare that leaves out nearly all", { x, y, mm_c: 0.001 }, "not-converged"],
     ["a breakdown of more than a half", { x, y, s_breakdown: 0.6 }, "out-of-domain"],
     ["a tuning of nothing", { x, y, mm_c: 0 }, "out-of-domain"],
     ["no x", { y }, "input-missing"],
