@@ -1,11 +1,14 @@
 // A case whose options say what a method does not do is declined, not answered as if they were not there.
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { methods } from "../../src/notebook/engine/index.ts";
 import { statsCaseResult } from "./case-adapter.ts";
 import { statsFaults } from "./judged.ts";
 import { casesIn } from "./load-cases.ts";
-import type { StatsCase } from "./stats-case.ts";
+import { columnsOfCsv, type StatsCase } from "./stats-case.ts";
 
 const cases = casesIn(fileURLToPath(new URL("stats/cases", import.meta.url))) as readonly StatsCase[];
 const caseOf = (id: string) => cases.find((one) => one.id === id) as StatsCase;
@@ -123,4 +126,13 @@ describe("groups and constants", () => {
     expect(rounded.upper).toBe(rounded.upper_d2_1128);
     expect(result(caseOf("individuals-handbook")).upper).not.toBe(rounded.upper);
   });
+});
+
+it("a file of quoted cells and NA, as R writes it, is read as what it says", () => {
+  const folder = mkdtempSync(join(tmpdir(), "columns-"));
+  const path = join(folder, "tops.csv");
+  writeFileSync(path, '"wood","h"\n"larch, red",2.5\n"spruce",NA\n"larch, red",3\n');
+  const columns = columnsOfCsv(path);
+  rmSync(folder, { recursive: true });
+  expect(columns).toEqual({ wood: ["larch, red", "spruce", "larch, red"], h: [2.5, null, 3] });
 });

@@ -1,6 +1,7 @@
 // A statistical reference case as it lies on the disk, and what its options say about its columns.
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
+import Papa from "papaparse";
 
 export type Expected = {
   readonly value: unknown;
@@ -43,19 +44,28 @@ export function modelOf({ options }: StatsCase): {
     .split("~")
     .map((side) => side.trim());
   const terms = right
+    .replace(/-\s*1\s*(?=\+|$)/g, "+ 0")
     .split("+")
     .map((term) => term.trim())
     .filter((term) => term !== "");
-  return { response, predictors: terms.filter((term) => !/^-?[01]$/.test(term)), constant: !terms.includes("0") };
+  return { response, predictors: terms.filter((term) => !/^[01]$/.test(term)), constant: !terms.includes("0") };
 }
 
-/** The columns of a CSV file, numbers where every cell is one; an empty cell is missing. */
+/** The columns of a CSV file, numbers where every cell is one; an empty cell is missing, and so is R's NA. */
 export function columnsOfCsv(path: string): Readonly<Record<string, readonly (number | string | null)[]>> {
-  const [head = "", ...lines] = readFileSync(path, "utf8").trim().split(/\r?\n/);
-  const rows = lines.map((line) => line.split(","));
+  const text = readFileSync(path, "utf8")
+    .replace(/^\ufeff/, "")
+    .trim();
+  const [head = [], ...rows] = Papa.parse(text, {
+    delimiter: ",",
+    newline: "",
+    quoteChar: '"',
+    header: false,
+    skipEmptyLines: false,
+  }).data;
   return Object.fromEntries(
-    head.split(",").map((name, at) => {
-      const cells = rows.map((row) => row[at] ?? "");
+    head.map((name, at) => {
+      const cells = rows.map((row) => (row[at] === "NA" ? "" : (row[at] ?? "")));
       const isNumeric = cells.every((cell) => cell === "" || Number.isFinite(Number(cell)));
       return [name, cells.map((cell) => (cell === "" ? null : isNumeric ? Number(cell) : cell))];
     }),
