@@ -8,6 +8,7 @@ import {
   plainInputs,
   type StatsAdapters,
   twoColumns,
+  withoutOthers,
 } from "./stats-adapter.ts";
 
 /** Values at which a line is read, one list a predictor. */
@@ -16,32 +17,62 @@ function pointsOf(one: StatsCase): Readonly<Record<string, unknown>> {
   return Object.fromEntries(modelOf(one).predictors.map((name, at) => [`at_x${at + 1}`, points?.[name]]));
 }
 
+/** Where a line is read: a list, or one place; by the predictor's name where the case says so. */
+function placesOf(one: StatsCase): Inputs {
+  const said = one.options.predict_at;
+  const list = typeof said === "object" && said !== null && !Array.isArray(said) ? Object.values(said)[0] : said;
+  return list === undefined || list === null ? {} : { predict_at: [list].flat() };
+}
+
+/** The weights that an option names, where it is one word. */
+const weightsOf = (one: StatsCase): Inputs => {
+  const named = columnsOf(one)[String(one.options.weights)];
+  return named === undefined ? {} : { w: named };
+};
+
 /** x where one quantity explains, else x1, x2, … */
 function explaining(one: StatsCase): Inputs {
   const { x, ...rest } = plainInputs(one);
-  return modelOf(one).predictors.length > 1 ? { ...rest, ...numberedPredictors(one) } : { ...rest, x };
+  const others = withoutOthers(one, rest);
+  return modelOf(one).predictors.length > 1 ? { ...others, ...numberedPredictors(one) } : { ...others, x };
+}
+
+/** A polynomial of one quantity, or several quantities: by the model's names, or by those of the data where it has none of them. */
+function polynomial(one: StatsCase): Inputs {
+  const model = String(one.options.model ?? "");
+  const { y, ...columns } = columnsOf(one);
+  const [, degree, of] = /polynomial of degree (\d+)(?: in (\S+))?/.exec(model) ?? [];
+  const { response, predictors, constant } = modelOf(one);
+  const isNamed = predictors.length > 0 && predictors.every((name) => name in columns);
+  const x = columns[of ?? ""] ?? columns.x;
+  return {
+    ...(degree !== undefined ? { x, degree: Number(degree) } : {}),
+    ...(degree === undefined && !isNamed ? columns : {}),
+    ...(degree === undefined && isNamed
+      ? predictors.length === 1
+        ? { x: columns[String(predictors[0])] }
+        : numberedPredictors(one)
+      : {}),
+    y: columnsOf(one)[response] ?? y,
+    constant,
+    level: one.options.level,
+  };
 }
 
 export const regressionAdapters: StatsAdapters = {
   "ols-multiple": {
     inputs: (one) => {
       const { x: _first, ...rest } = plainInputs(one);
-      return { ...rest, ...numberedPredictors(one), ...pointsOf(one) };
+      return { ...withoutOthers(one, rest), ...numberedPredictors(one), ...pointsOf(one) };
     },
   },
-  "ols-nist": {
-    inputs: (one) => {
-      const model = String(one.options.model ?? "");
-      const { y, ...columns } = columnsOf(one);
-      const degree = /polynomial of degree (\d+)/.exec(model)?.[1];
-      return {
-        ...columns,
-        y: columnsOf(one)[modelOf(one).response] ?? y,
-        ...(degree === undefined ? {} : { degree: Number(degree) }),
-        constant: !/~\s*(0|-1)\b/.test(model),
-      };
-    },
+  "ols-nist": { inputs: polynomial },
+  ols: { inputs: (one) => ({ ...plainInputs(one), ...placesOf(one) }) },
+  "ols-origin": { inputs: (one) => ({ ...plainInputs(one), ...placesOf(one) }) },
+  "ols-weighted": {
+    inputs: (one) => ({ ...plainInputs(one), ...placesOf(one), ...weightsOf(one) }),
   },
+  "power-law": { inputs: (one) => ({ ...plainInputs(one), ...placesOf(one) }) },
   kendall: twoColumns,
   pearson: twoColumns,
   spearman: twoColumns,
@@ -64,7 +95,7 @@ export const regressionAdapters: StatsAdapters = {
       const columns = columnsOf(one);
       const { predictors } = modelOf(one);
       return {
-        ...plainInputs(one),
+        ...withoutOthers(one, plainInputs(one)),
         ...Object.fromEntries(predictors.map((name, at) => [`x${at === 0 ? "" : at + 1}`, columns[name]])),
       };
     },

@@ -25,7 +25,8 @@ const resampled: Said = {
   value: ANY,
   group_order: ANY,
 };
-const twoGroups: Said = { ...resampled, statistic: ANY, null_value: ANY, mu: ANY, margin: ANY };
+const twoGroups: Said = { ...resampled, statistic: ANY };
+const againstNull: Said = { ...twoGroups, null_value: ANY, mu: ANY };
 
 /** By method, what an option must say so that the method is the one that is meant. */
 const ofMethods: Readonly<Record<string, Said>> = {
@@ -45,7 +46,7 @@ const ofMethods: Readonly<Record<string, Said>> = {
   "descriptive-nist": { column: ANY },
   distribution: { parameters: ANY },
   "en-zeta": { U_means: /k\s*=\s*[\d.]+|standard/ },
-  equivalence: twoGroups,
+  equivalence: { ...twoGroups, margin: ANY },
   ewma: { column: ANY },
   "fisher-exact": { or: ANY, odds_ratio: ANY, null_value: ANY },
   "firth-logistic": { predictors: ANY, se: /unpenali[sz]ed/ },
@@ -67,10 +68,10 @@ const ofMethods: Readonly<Record<string, Said>> = {
   "mann-whitney": twoGroups,
   mcnemar: { table: ANY },
   "mixed-model": { random: ANY, criterion: /REML/, group_order: /alphabetical|,/, reported_scale: /^sd\b/ },
-  "ols-multiple": { predict_at: ANY },
-  "ols-weighted": { weights: /proportional to/ },
+  "ols-multiple": { predict_at: /^\{/ },
+  "ols-weighted": { weights: /proportional to|^\S+$/ },
   "partial-correlation": { between: ANY, given: ANY },
-  "paired-t": twoGroups,
+  "paired-t": againstNull,
   permutation: {
     ...resampled,
     mode: ANY,
@@ -116,6 +117,7 @@ function isUnreadModel(one: StatsCase, method: string, specs: Readonly<Record<st
     !(response in columns) ||
     !predictors.every(isTerm) ||
     (!constant && !WITHOUT_CONSTANT.has(method)) ||
+    (constant && method === "ols-origin") ||
     (predictors.length > 1 && !takesSeveral)
   );
 }
@@ -124,6 +126,14 @@ function isUnreadModel(one: StatsCase, method: string, specs: Readonly<Record<st
 const COLUMNS = /^(block|within|strata|cluster|weights|random|group|covariate|response|column)$/;
 const isMissingColumn = (one: StatsCase, name: string, value: unknown): boolean =>
   COLUMNS.test(name) && typeof value === "string" && /^\S+$/.test(value) && !(value in columnsOf(one));
+
+/** Places by the names of predictors, of which one is none of the model's. */
+const isElsewhere = (one: StatsCase, name: string, value: unknown): boolean =>
+  name === "predict_at" &&
+  typeof value === "object" &&
+  value !== null &&
+  !Array.isArray(value) &&
+  Object.keys(value).some((each) => !modelOf(one).predictors.includes(each));
 
 const inWords = (value: unknown): string => (typeof value === "string" ? value : JSON.stringify(value));
 
@@ -142,7 +152,7 @@ export function unreadOptions(
   const model = isInOtherUnits || isUnreadModel(one, method, specs) ? ["model"] : [];
   const others = Object.entries(one.options).flatMap(([name, value]) => {
     if (ofSymbols[method]?.test(name) || value === null || value === undefined) return [];
-    if (isMissingColumn(one, name, value)) return [name];
+    if (isMissingColumn(one, name, value) || isElsewhere(one, name, value)) return [name];
     const words = said[name];
     if (words !== undefined) return words.test(inWords(value)) ? [] : [name];
     if (inputSpec(specs, name) !== undefined) return given[name] === undefined ? [name] : [];

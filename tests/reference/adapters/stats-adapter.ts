@@ -43,6 +43,14 @@ export const namedColumns = (one: StatsCase, names: Readonly<Record<string, stri
       .map(([input, option]) => [input, columnsOf(one)[String(one.options[option])]]),
   );
 
+/** Columns of a case that are no predictors of its model, so that one called x2 is not taken for the second of them. */
+export function withoutOthers(one: StatsCase, inputs: Inputs): Inputs {
+  const { predictors } = modelOf(one);
+  return predictors.length === 0
+    ? inputs
+    : Object.fromEntries(Object.entries(inputs).filter(([name]) => !/^x\d*$/.test(name) || !(name in one.data)));
+}
+
 /** Several predictors as x1, x2, …: by the model, or by the list of an option. */
 export function numberedPredictors(one: StatsCase, names: readonly string[] = modelOf(one).predictors): Inputs {
   const columns = columnsOf(one);
