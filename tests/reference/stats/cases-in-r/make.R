@@ -158,3 +158,16 @@ gr <- function(id, s) { set.seed(s); p <- rep(paste0("top", 1:6), each = 6); o <
 gr("r-gauge-1", 3); gr("r-gauge-2", 8)
 x <- r2(rnorm(7, 50.03, .02), 3); t <- t.test(x, mu = 50, conf.level = .9); write("r-rig-bias-90", "rig-bias", "stats::t.test", list(reading = x, reference = u(50)), list(level = u(.9)), list(bias = one(mean(x) - 50), sd = one(sd(x)), se = one(t$stderr), t = one(t$statistic[[1]]), df = one(6, atol = 0), p = one(t$p.value, 1e-8), ci95_low = one(t$conf.int[1] - 50, 1e-8), ci95_high = one(t$conf.int[2] - 50, 1e-8)))
 a <- r2(rnorm(13, 20, 3)); b <- r2(a + rnorm(13, .5, 1)); d <- a - b; n <- 13; z <- qnorm(.975); lim <- mean(d) + c(-1, 1) * z * sd(d); tq <- qt(.95, n - 1); sl <- sd(d) * sqrt(1 / n + z^2 / (2 * (n - 1))); write("r-bland-altman-90", "bland-altman", "from formula", list(a = a, b = b), list(difference = u("a - b"), multiplier = u("normal 1.959964"), level = u(.9)), list(bias = one(mean(d)), sd = one(sd(d)), limit_low = one(lim[1]), limit_high = one(lim[2]), bias_ci_low = one(mean(d) - tq * sd(d) / sqrt(n)), bias_ci_high = one(mean(d) + tq * sd(d) / sqrt(n)), limit_se = one(sl), limit_low_ci_low = one(lim[1] - tq * sl), limit_low_ci_high = one(lim[1] + tq * sl)), "the level is that of the intervals; the limits hold 95 in 100 differences")
+
+# --- robust regression with other tunings; 40 % wild records in the second, wild in x too
+robust <- function(id, n, p, wild, k, c, sc, bb, seed) {
+  set.seed(seed); d <- as.data.frame(sapply(1:p, function(j) r2(rnorm(n, 10 * j, j)))); names(d) <- paste0("w", 1:p)
+  d$out <- r2(4 + as.matrix(d) %*% rep(c(1, -.5, 2, .2), length.out = p) + .4 * rt(n, 3), 3)[, 1]
+  w <- sample(n, floor(wild * n)); d$out[w] <- r2(d$out[w] + rnorm(length(w), 12, 3), 3); if (wild > .3) d$w1[w] <- d$w1[w] + 8
+  f <- reformulate(paste0("w", 1:p), "out"); rl <- rlm(f, d, k = k, acc = 1e-14, maxit = 2000)
+  mm <- lmrob(f, d, control = lmrob.control(tuning.psi = c, tuning.chi = sc, bb = bb, nResample = 20000, k.max = 20000, refine.tol = 1e-13, rel.tol = 1e-13, max.it = 5000, maxit.scale = 5000, solve.tol = 1e-13))
+  e <- list(huber_coef = many(coef(rl), 1e-7), huber_scale = one(median(abs(residuals(rl))) / .6745, 1e-6), huber_weights = many(rl$w, 1e-6), huber_se = many(summary(rl)$coefficients[, 2], 1e-6), mm_coef = many(coef(mm), 1e-5), mm_scale = one(mm$scale, 1e-5), mm_weights = list(value = as.vector(unname(mm$rweights)), atol = u(1e-4)))
+  if (bb == .5) e$mm_se <- many(sqrt(diag(mm$cov)), 1e-4) # .vcov.avar1 takes a half whatever bb is
+  write(id, "robust-regression", "MASS::rlm, robustbase::lmrob", d, list(model = u(paste("out ~", paste0("w", 1:p, collapse = " + "))), huber_k = u(k), mm_c = u(c), s_c = u(sc), s_breakdown = u(bb)), e)
+}
+robust("r-robust-tight", 36, 2, .2, 1, 3.44369, 1.54764, .5, 31); robust("r-robust-far", 40, 4, .4, 2, 4.685061, 1.54764, .5, 32); robust("r-robust-quarter", 60, 3, .1, 1.345, 6, 2.937015, .25, 33)
