@@ -35,6 +35,18 @@ describe("inputs with an uncertainty", () => {
   it("give the answer one, by the relative errors of a product", () =>
     closeTo(relative(asked(millimetres)), Math.hypot(0.1 / 182.4, 0.5 / 550, 0.5 / 205, 0.03 / 4.02), 1e-12));
   it("give the same in inches", () => closeTo(relative(asked(inches)), relative(asked(millimetres)), 1e-12));
+  it("may say it in their text", () => {
+    const texts = { ...millimetres, mass: "182.4 ± 0.1 g", length: "550(1) mm", thickness: amount(4.02, "mm") };
+    const width = { value: "205 +/- 0.5", unit: "mm" };
+    closeTo(relative(asked({ ...texts, width })), Math.hypot(0.1 / 182.4, 1 / 550, 0.5 / 205), 1e-12);
+  });
+  it("say it once, and not within a list, where nothing would carry it", () => {
+    const twice = { ...millimetres, mass: { value: "182.4 ± 0.1 g", uncertainty: 0.1 } };
+    expect(asked(twice).refused?.sentence).toContain("uncertainty of mass");
+    const values = ["11.8 ± 0.3 GPa", "10.9 GPa"];
+    const line = { method: "weighted-mean", inputs: { values, uncertainties: ["0.3 GPa", "0.4 GPa"] } };
+    expect((methodAnswer(JSON.stringify(line), 1, methods) as Answer).refused?.sentence).toContain("values");
+  });
   it("leave an answer without one as it is", () =>
     expect(asked({ ...millimetres, mass: amount(182.4, "g") }).uncertainties).toBeDefined());
   it("may be correlated, beside the inputs", () => {
