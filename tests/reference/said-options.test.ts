@@ -106,8 +106,13 @@ describe("columns under other names", () => {
     const { a, b } = one.data;
     const named = given(one.id, { difference: "old - new" }, { new: b, old: a });
     expect(statsFaults(named, result(named))).toEqual([]);
-    const turned = given(one.id, { difference: "b - a" }, { a: b, b: a });
-    expect(statsFaults(turned, result(turned))).toEqual([]);
+    for (const difference of ["b - a", "b-a", "b minus a"]) {
+      const turned = given(one.id, { difference }, { a: b, b: a });
+      expect(statsFaults(turned, result(turned))).toEqual([]);
+    }
+    const plate = (a as readonly number[]).map(String);
+    const labelled = { ...one, data: { plate, first: a, second: b }, options: { level: 0.95 } };
+    expect(statsFaults(labelled, result(labelled))).toEqual([]);
   });
   it("of two groups that are the same within a margin", () => {
     const one = caseOf("equivalence-yes");

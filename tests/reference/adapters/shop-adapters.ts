@@ -107,8 +107,9 @@ export const shopAdapters: StatsAdapters = {
   "bland-altman": {
     inputs: (one) => {
       const columns = columnsOf(one);
-      const said = String(one.options.difference ?? "").split(/\s+-\s+/);
-      const names = said.length === 2 && said.every((name) => name in columns) ? said : Object.keys(columns);
+      const said = String(one.options.difference ?? "").split(/\s*-\s*|\s+minus\s+/);
+      const quantities = lists(one).flatMap(([name, list]) => (isNumeric(list) ? [name] : []));
+      const names = said.length === 2 && said.every((name) => name in columns) ? said : quantities;
       const [a, b] = names.map((name) => columns[name]);
       const plain = "a" in columns && "b" in columns && names !== said ? {} : { a, b };
       return { ...plainInputs(one), ...plain, multiplier: multiplierOf(one.options.multiplier) };

@@ -57,10 +57,13 @@ export function numberedPredictors(one: StatsCase, names: readonly string[] = mo
   return Object.fromEntries(names.map((name, at) => [`x${at + 1}`, columns[name]]));
 }
 
-/** Two columns that count alike: x and y by their names, else in their order. */
+const isQuantity = (list: unknown): boolean =>
+  Array.isArray(list) && list.every((each) => each === null || typeof each === "number");
+
+/** Two quantities that count alike: x and y by their names, else in their order. */
 export const twoColumns: StatsAdapter = {
   inputs: (one) => {
-    const lists = Object.values(columnsOf(one)).filter(Array.isArray);
+    const lists = Object.values(columnsOf(one)).filter(isQuantity);
     return { ...(lists.length === 2 ? { x: lists[0], y: lists[1] } : {}), ...plainInputs(one) };
   },
 };
