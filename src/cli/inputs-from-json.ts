@@ -1,6 +1,8 @@
 // All inputs of a line of the `method` command, checked against the record of the method in one place.
 import { declined, type InputSpec, type MethodInputs, type Outcome, succeeded } from "../core/base/index.ts";
 import { nearestName } from "../core/formula/index.ts";
+import { type Dimension, dimensionInWords, sameDimension } from "../core/units/index.ts";
+import { amountFromJson } from "./amount-from-json.ts";
 import { inputFromJson } from "./input-from-json.ts";
 
 type Specs = Readonly<Record<string, InputSpec>>;
@@ -12,6 +14,27 @@ export function inputSpec(specs: Specs, name: string): InputSpec | undefined {
   if (family === undefined || Object.hasOwn(specs, `${family}2`) || !Object.hasOwn(specs, `${family}1`))
     return undefined;
   return specs[`${family}1`];
+}
+
+/** What an input is a number of, or the first item of a list; null where nothing says so. */
+function dimensionOf(value: unknown): Dimension | null {
+  const record = typeof value === "object" && value !== null && !Array.isArray(value) ? value : { value };
+  const { value: inner, unit } = record as { readonly value?: unknown; readonly unit?: unknown };
+  const first: unknown = Array.isArray(inner) ? inner[0] : inner;
+  const amount = unit === undefined || typeof first === "object" ? first : { value: first, unit };
+  const read = amountFromJson("", amount, { unit: null, difference: false });
+  return read.ok ? read.value.dimension : null;
+}
+
+/** Declines an input whose dimension is not that of the one that it must be like. */
+function alike(specs: Specs, inputs: Readonly<Record<string, unknown>>): Outcome<null> {
+  for (const [name, { like }] of Object.entries(specs)) {
+    if (like === undefined) continue;
+    const [one, other] = [dimensionOf(inputs[like]), dimensionOf(inputs[name])];
+    if (one && other && !sameDimension(one, other))
+      return declined("wrong-dimension", { name, found: dimensionInWords(other), needed: dimensionInWords(one) });
+  }
+  return succeeded(null);
 }
 
 /**
@@ -36,5 +59,6 @@ export function inputsFromJson(specs: Specs, inputs: Readonly<Record<string, unk
   }
   for (const [name, { optional, meaning }] of Object.entries(specs))
     if (!optional && !(name in made)) return declined("input-missing", { name, meaning });
-  return succeeded(made);
+  const checked = alike(specs, inputs);
+  return checked.ok ? succeeded(made) : checked;
 }

@@ -65,3 +65,18 @@ describe("inputs with an uncertainty", () => {
     );
   });
 });
+
+describe("a value and its uncertainty", () => {
+  const code = (method: string, inputs: unknown) =>
+    (methodAnswer(JSON.stringify({ method, inputs }), 1, methods) as Answer).refused?.code;
+  const pair = { first: "11 GPa", second: "1.5 Mpsi", secondExpanded: "0.5 GPa" };
+  it("share a dimension, in any units", () => {
+    expect(code("results-agree", { ...pair, firstExpanded: amount(700, "MPa") })).toBeUndefined();
+    expect(code("results-agree", { ...pair, firstExpanded: amount(0.7, "mm") })).toBe("wrong-dimension");
+    const values = ["11.8 GPa", "1.6 Mpsi"];
+    expect(code("weighted-mean", { values, uncertainties: ["0.3 GPa", "0.06 Mpsi"] })).toBeUndefined();
+    expect(code("weighted-mean", { values, uncertainties: { value: [0.3, 0.2], unit: "Hz" } })).toBe("wrong-dimension");
+  });
+  it("may be plain numbers", () =>
+    expect(code("results-agree", { first: 11, firstExpanded: 0.7, second: 10, secondExpanded: 0.5 })).toBeUndefined());
+});

@@ -19,6 +19,8 @@ export type InputSpec = {
   readonly optional?: true;
   /** What a `choice` may be. */
   readonly choices?: readonly string[];
+  /** Another input, whose dimension this one shares, whatever it is: a value and its uncertainty. */
+  readonly like?: string;
   /** The dimension is a temperature, and a difference of two is meant: 5 °C is 5 K. */
   readonly difference?: true;
   /** Domain of a number, in coherent SI. */

@@ -9,9 +9,9 @@ export const resultsAgree: Method = {
   needs: {},
   inputs: {
     first: { kind: "quantity", meaning: "one result" },
-    firstExpanded: { kind: "quantity", meaning: "its expanded uncertainty (k = 2)" },
-    second: { kind: "quantity", meaning: "the other result" },
-    secondExpanded: { kind: "quantity", meaning: "its expanded uncertainty (k = 2)" },
+    firstExpanded: { kind: "quantity", like: "first", meaning: "its expanded uncertainty (k = 2)" },
+    second: { kind: "quantity", like: "first", meaning: "the other result" },
+    secondExpanded: { kind: "quantity", like: "first", meaning: "its expanded uncertainty (k = 2)" },
   },
   fields: {
     En: { meaning: "difference over its expanded uncertainty" },
@@ -61,7 +61,7 @@ export const weightedMean: Method = {
   needs: {},
   inputs: {
     values: { kind: "quantities", meaning: "results of one quantity, independent" },
-    uncertainties: { kind: "quantities", meaning: "their standard uncertainties" },
+    uncertainties: { kind: "quantities", like: "values", meaning: "their standard uncertainties" },
   },
   fields: {
     n: { meaning: "results used" },

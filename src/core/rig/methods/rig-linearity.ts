@@ -43,7 +43,7 @@ export const rigLinearity: Method = {
   needs: { rows: 3, distinct: { reference: 2 } },
   inputs: {
     reading: { kind: "quantities", meaning: "what the rig read" },
-    reference: { kind: "quantities", meaning: "the true value of each reading" },
+    reference: { kind: "quantities", like: "reading", meaning: "the true value of each reading" },
     level: { kind: "number", optional: true, above: 0, below: 1, meaning: "level of the intervals, 0.95" },
   },
   fields: {
