@@ -61,6 +61,23 @@ describe("what is not done is declined", () => {
     ["welch-t-sleep", { mu: 0.5 }, caseOf("welch-t-sleep").data],
     ["welch-t-sleep", { margin: 0.5 }, caseOf("welch-t-sleep").data],
     ["mann-whitney-exact", { null_value: 0.5 }, caseOf("mann-whitney-exact").data],
+    [
+      "mcnemar-words",
+      {},
+      {
+        table: [
+          [9, 4, 1],
+          [3, 5, 2],
+          [1, 0, 6],
+        ],
+      },
+    ],
+    [
+      "rig-linearity-balance",
+      { model: "bias = a + b * reference + c * reference^2" },
+      caseOf("rig-linearity-balance").data,
+    ],
+    ["power-law-tops20", { predict_at: [0] }, caseOf("power-law-tops20").data],
     ["pearson-tops14", { rho0: 1 }, caseOf("pearson-tops14").data],
   ])("%s with %j", (id, options, data) => {
     expect(result(given(id, options, data))).toMatchObject({ refused: true });

@@ -38,6 +38,8 @@ export const countsAdapters: StatsAdapters = {
     inputs: (one) => {
       const { table, ...rest } = plainInputs(one);
       if (!Array.isArray(table)) return { ...rest, ...(table as object) };
+      const isFourfold = table.length === 2 && table.every((row) => Array.isArray(row) && row.length === 2);
+      if (!isFourfold) return rest;
       const [[both, onlyA], [onlyB, neither]] = table as [[number, number], [number, number]];
       return { ...rest, both, only_a: onlyA, only_b: onlyB, neither };
     },

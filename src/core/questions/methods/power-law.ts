@@ -1,5 +1,5 @@
 import type { Method } from "../../base/index.ts";
-import { succeeded } from "../../base/index.ts";
+import { declined, succeeded } from "../../base/index.ts";
 import { mean, tTwoSided } from "../../numerics/index.ts";
 import { completeInputs } from "./complete-inputs.ts";
 import { levelFrom, levelInput } from "./level-input.ts";
@@ -19,7 +19,7 @@ export const powerLaw: Method = {
     y: { kind: "quantities", meaning: "explained quantity, above zero" },
     null_exponent: { kind: "number", optional: true, meaning: "exponent to test against, -1/3 if not given" },
     level: levelInput,
-    predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at" },
+    predict_at: { kind: "quantities", optional: true, meaning: "values of x to predict at, above zero" },
   },
   fields: {
     exponent: { meaning: "exponent k" },
@@ -48,9 +48,10 @@ export const powerLaw: Method = {
     const [constant, exponent] = [fit.coefficients[0] as number, fit.coefficients[1] as number];
     const against = typeof inputs.null_exponent === "number" ? inputs.null_exponent : -1 / 3;
     const t = (exponent - against) / (fit.standardErrors[1] as number);
-    const places = (Array.isArray(inputs.predict_at) ? inputs.predict_at : []).map((at) =>
-      fitAt(fit, [1, Math.log(Number(at))]),
-    );
+    const asked: readonly number[] = Array.isArray(inputs.predict_at) ? inputs.predict_at.map(Number) : [];
+    if (!asked.every((at) => at > 0))
+      return declined("out-of-domain", { name: "predict_at", needed: "values above zero" });
+    const places = asked.map((at) => fitAt(fit, [1, Math.log(at)]));
     return succeeded({
       exponent,
       se: fit.standardErrors[1],
