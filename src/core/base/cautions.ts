@@ -34,6 +34,7 @@ type Facts = {
   "thickness-scatters": { spread: string; rise: string };
   "point-may-group": { text: string; taken: string; other: string };
   "marked-amount": { text: string; mark: string };
+  "axes-doubtful": { ratio: string };
   "modes-mixed": { along: string; across: string };
   "cross-not-second": { ratio: string };
   "shear-left-out": { what: string; ratio: string; limit: number };
@@ -105,6 +106,8 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
   "point-may-group": ({ text, taken, other }) =>
     `"${text}" was read as ${taken}, its point taken for the decimal mark. If the point groups thousands, it is ${other}.`,
   "marked-amount": ({ text, mark }) => `"${text}" is no plain reading (${mark}); its number was taken all the same.`,
+  "axes-doubtful": ({ ratio }) =>
+    `Across the grain it is ${ratio} times as stiff as along it, which no wood is. Check that length and modulus along the grain are not swapped with those across.`,
   "modes-mixed": ({ along, across }) =>
     `The first bending along (${along}) and across (${across}) lie within 25 % of each other, near a/b = (E_L/E_R)^(1/4): there they mix into a ring and a cross, so their names are not safe and formulas for a single mode must not be used.`,
   "cross-not-second": ({ ratio }) =>

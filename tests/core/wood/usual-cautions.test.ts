@@ -12,6 +12,8 @@ function codes(id: string, inputs: Inputs): readonly string[] {
 }
 
 const bar = { mass: 0.0421, length: 0.55, width: 0.05, thickness: 0.0034, frequency: 61.3 };
+const names = ["mass", "length", "width", "thickness", "frequency"];
+const surely = Object.fromEntries(names.map((name) => [`${name}Uncertainty`, 0]));
 const plate = { length: 0.55, width: 0.205, density: 410, along: 11.2e9, across: 0.87e9, shear: 0.72e9 };
 
 describe("values within what is usual travel without a caution", () => {
@@ -22,6 +24,7 @@ describe("values within what is usual travel without a caution", () => {
     ["quality-from-bandwidth", { frequency: 69.3, bandwidth: 0.62 }],
     ["bar-stiffness-by-mode", { ...bar, mode: 1 }],
     ["plate-frequencies", { ...plate, thickness: 0.004 }],
+    ["bar-stiffness-uncertainty", { ...bar, ...surely, thicknessUncertainty: 0.00003 }],
     ["plain-string-mass", { density: 7850, diameter: 0.00025 }],
     ["equilibrium-moisture", { temperature: 293.15, humidity: 0.45 }],
     ["bar-relative-uncertainty", { mass: 0.001, frequency: 0.003, length: 0.001, width: 0.002, thickness: 0.01 }],
@@ -50,6 +53,15 @@ describe("values that no wood has are answered with a caution", () => {
     ["density-from-basic-gravity", { basic: 0.4, moisture: 0.4 }, "above-fibre-saturation"],
     ["shrunk-size", { size: 0.2, from: 0.6, to: 0.07, shrinkage: 0.04 }, "above-fibre-saturation"],
     ["bar-stiffness-by-mode", { ...bar, thickness: 0.03, mode: 2 }, "shear-left-out"],
+    ["critical-aspect", { along: 0.8e9, across: 11e9 }, "axes-doubtful"],
+    ["poisson-reciprocity", { along: 0.8e9, across: 11e9, poisson: 0.02 }, "axes-doubtful"],
+    [
+      "plate-frequencies",
+      { ...plate, along: 0.87e9, across: 11.2e9, poisson: 0.03, thickness: 0.004 },
+      "axes-doubtful",
+    ],
+    ["bar-stiffness-uncertainty", { ...bar, ...surely, thicknessUncertainty: 0.002 }, "unusual-size"],
+    ["bar-stiffness-uncertainty", { ...bar, ...surely, thickness: 0.03 }, "shear-left-out"],
     ["plate-frequencies", { ...plate, thickness: 0.06 }, "shear-left-out"],
     ["simply-supported-frequency", { ...plate, thickness: 0.06 }, "shear-left-out"],
   ])("%s %j: %s", (id, inputs, code) => expect(codes(id, inputs)).toContain(code));

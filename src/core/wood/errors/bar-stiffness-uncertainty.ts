@@ -1,5 +1,8 @@
 import { declined, type InputSpec, type Method, succeeded } from "../../base/index.ts";
 import { barYoungsModulus } from "../bar-youngs-modulus.ts";
+import { shearCautions } from "../shear-cautions.ts";
+import { usualCautions } from "../usual-cautions.ts";
+import { usualRanges } from "../usual-ranges.ts";
 import { BAR_EXPONENTS, powerLawUncertainty } from "./power-law-uncertainty.ts";
 
 const UNITS = { mass: "kg", frequency: "Hz", length: "m", width: "m", thickness: "m" } as const;
@@ -60,4 +63,9 @@ export const barStiffnessUncertainty: Method = {
       ...Object.fromEntries(Object.keys(BAR_EXPONENTS.youngsModulus).map((name, i) => [`${name}Share`, shares[i]])),
     });
   },
+  cautions: (inputs, fields) => [
+    ...usualCautions({ youngsModulus: { dimension: "Pa", usual: usualRanges.modulus } }, fields),
+    ...usualCautions({ relative: { usual: usualRanges.relativeUncertainty } }, fields),
+    ...shearCautions("Length", Number(inputs.length), Number(inputs.thickness)),
+  ],
 };

@@ -1,5 +1,6 @@
 import { sources } from "../sources.ts";
 import { woodMethod, woodModulus } from "../wood-method.ts";
+import { axesCautions } from "./axes-cautions.ts";
 
 /**
  * Length over width at which a free plate's two bendings have the same strip frequency and mix into a ring and a cross: (E_L/E_R)^(1/4). Pa. Result: 1.
@@ -17,4 +18,5 @@ export const criticalAspectMethod = woodMethod({
   fields: { aspect: { meaning: "length over width", dimension: "1" } },
   source: sources.plateInverse,
   run: ({ along, across }) => ({ aspect: criticalAspect(along, across) }),
+  cautions: ({ along, across }) => axesCautions(along, across),
 });

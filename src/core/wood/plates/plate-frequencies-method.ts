@@ -3,6 +3,7 @@ import { barFrequency } from "../bar-frequency.ts";
 import { shearCautions } from "../shear-cautions.ts";
 import { sources } from "../sources.ts";
 import { woodAnswer } from "../wood-answer.ts";
+import { axesCautions } from "./axes-cautions.ts";
 import { isMixed, mixingCautions } from "./mixing-cautions.ts";
 import type { Plate } from "./plate.ts";
 import { isPoissonAdmissible, modesInput, plateInputs, polynomialsInput } from "./plate-inputs.ts";
@@ -54,7 +55,7 @@ function answered(plate: Plate, solve: () => PlateModes): Outcome<MethodFields> 
 
 const mixing = (plate: Plate) => {
   const { long, cross } = stripFrequencies(plate);
-  return mixingCautions(long, cross);
+  return [...axesCautions(plate.along, plate.across), ...mixingCautions(long, cross)];
 };
 
 export const plateFrequenciesMethod = woodAnswer({

@@ -2,6 +2,7 @@ import { declined, succeeded } from "../../base/index.ts";
 import { sources } from "../sources.ts";
 import { woodAnswer } from "../wood-answer.ts";
 import { woodModulus } from "../wood-method.ts";
+import { axesCautions } from "./axes-cautions.ts";
 import { isPoissonAdmissible } from "./plate-inputs.ts";
 
 /** The other Poisson ratio of an orthotropic plate: nu_RL = nu_LR E_R/E_L. Source: symmetry of the elastic constants. */
@@ -27,4 +28,5 @@ export const poissonReciprocityMethod = woodAnswer({
     const poissonAcross = poissonReciprocity(poisson, along, across);
     return succeeded({ poissonAcross, oneMinusProduct: 1 - poisson * poissonAcross });
   },
+  cautions: ({ along, across }) => axesCautions(along, across),
 });

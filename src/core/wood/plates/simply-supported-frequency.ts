@@ -3,6 +3,7 @@ import { shearCautions } from "../shear-cautions.ts";
 import { sources } from "../sources.ts";
 import { woodAnswer } from "../wood-answer.ts";
 import { leftOut, type WoodInput } from "../wood-method.ts";
+import { axesCautions } from "./axes-cautions.ts";
 import type { Plate } from "./plate.ts";
 import { isPoissonAdmissible, plateInputs } from "./plate-inputs.ts";
 import { plateStiffness } from "./plate-stiffness.ts";
@@ -33,5 +34,8 @@ export const simplySupportedFrequencyMethod = woodAnswer({
     isPoissonAdmissible(plate.poisson, plate.along, plate.across)
       ? succeeded({ frequency: simplySupportedFrequency(plate, m, n) })
       : declined("poisson-too-large", { poisson: String(plate.poisson) }),
-  cautions: ({ length, width, thickness }) => shearCautions("The shorter side", Math.min(length, width), thickness),
+  cautions: ({ length, width, thickness, along, across }) => [
+    ...axesCautions(along, across),
+    ...shearCautions("The shorter side", Math.min(length, width), thickness),
+  ],
 });
