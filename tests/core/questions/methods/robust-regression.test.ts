@@ -191,6 +191,11 @@ describe("declines", () => {
     ["two columns that say the same", { x1: x, x2: x.map((v) => 2 * v - 1), y }, "collinear"],
     ["records on a line", { x, y: x.map((v) => 2 * v) }, "perfect-fit"],
     ["six of ten records on a line", { x, y: x.map((v, i) => (i < 6 ? 2 * v : 30 - i * i)) }, "most-on-one-plane"],
+    [
+      "six of ten records on a line, but for rounding",
+      { x: x.map((v) => v * 0.37), y: x.map((v, i) => (i < 6 ? 0.1 + v * 0.37 * 1.7 : 30.3 - i * i)) },
+      "most-on-one-plane",
+    ],
     ["a y that is all the same", { x, y: x.map(() => 4) }, "perfect-fit"],
     ["a y of two values", { x, y: x.map((v) => (v > 3 ? 1 : 0)) }, "most-on-one-plane"],
     ["a bisquare that leaves out nearly all", { x, y, mm_c: 0.001 }, "not-converged"],
