@@ -17,7 +17,7 @@ export const propertyAt12Method = woodMethod({
   name: "property at 12 % from one found at another moisture content",
   inputs: {
     found: positive("Pa", "property as found"),
-    ratio: positive("1", "property at 12 % over that of green wood"),
+    ratio: { ...positive("1", "property at 12 % over that of green wood"), usual: usualRanges.dryOverGreen },
     moisture: { ...moistureInput("moisture content as found"), usual: usualRanges.moistureOfProperty },
     intersection: leftOut({ ...positive("%MC", "moisture above which it no longer changes"), above: 0.12 }, 0.25),
   },

@@ -1,6 +1,7 @@
 import { power } from "../base/index.ts";
 import { intersectionCautions } from "./moisture-cautions.ts";
 import { sources } from "./sources.ts";
+import { usualCautions } from "./usual-cautions.ts";
 import { usualRanges } from "./usual-ranges.ts";
 import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";
 
@@ -26,5 +27,8 @@ export const propertyAtMoistureMethod = woodMethod({
   run: ({ at12, green, moisture, intersection }) => ({
     property: propertyAtMoisture(at12, green, moisture, intersection),
   }),
-  cautions: ({ moisture, intersection }) => intersectionCautions(moisture, intersection),
+  cautions: ({ at12, green, moisture, intersection }) => [
+    ...usualCautions({ "at12 over green": { usual: usualRanges.dryOverGreen } }, { "at12 over green": at12 / green }),
+    ...intersectionCautions(moisture, intersection),
+  ],
 });

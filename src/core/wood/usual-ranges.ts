@@ -15,6 +15,7 @@ export const usualRanges = {
   quality: [5, 5000],
   moistureFound: [0, 3],
   moistureOfProperty: [0.03, 3],
+  dryOverGreen: [1, 3],
   sorptionTemperature: [271, 406],
   sorptionHumidity: [0, 0.95],
   airTemperature: [240, 325],

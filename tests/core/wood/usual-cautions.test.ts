@@ -41,6 +41,7 @@ describe("values that no wood has are answered with a caution", () => {
     ["quality-from-decay", { frequency: 69, time: 0.002 }, "unusual-size"],
     ["moisture-content", { wetMass: 22, dryMass: 0.02 }, "unusual-size"],
     ["property-at-moisture", { at12: 10.8e9, green: 8.5e9, moisture: 0.01 }, "unusual-size"],
+    ["property-at-moisture", { at12: 8e9, green: 10e9, moisture: 0.08 }, "unusual-size"],
     ["equilibrium-moisture", { temperature: 293.15, humidity: 0.999 }, "unusual-size"],
     ["air-sound-speed", { temperature: 341 }, "unusual-size"],
     ["tap-radiation-ratio", { mass: 0.184, length: 0.055, width: 0.205, frequency: 69 }, "unusual-size"],
