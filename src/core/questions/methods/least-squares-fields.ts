@@ -10,8 +10,8 @@ export const leastSquaresSpecs: Readonly<Record<string, FieldSpec>> = {
   df_residual: { meaning: "degrees of freedom" },
   coef: { meaning: "coefficients" },
   se: { meaning: "their standard errors" },
-  t: { meaning: "coefficient over standard error" },
-  p: { meaning: "two-sided p" },
+  t: { meaning: "coefficient over standard error; withheld where the fit is exact" },
+  p: { meaning: "two-sided p; withheld with t" },
   ci95_low: { meaning: "lower ends of the t intervals" },
   ci95_high: { meaning: "upper ends" },
   r2: { meaning: "share of the scatter explained" },
@@ -38,20 +38,21 @@ export function leastSquaresFields(
   weights?: Float64Array,
 ): MethodFields {
   const share = explainedShare(fit, y, constant, weights);
-  const exact = fit.residualSumOfSquares <= 1e-24 * y.reduce((sum, value) => sum + value * value, 0);
+  const exact = fit.residualSumOfSquares <= 1e-28 * y.reduce((sum, value) => sum + value * value, 0);
   const known = (value: number) => (Number.isFinite(value) && !(exact && fit.degreesOfFreedom === 0) ? value : null);
   const flat = fit.coefficients
     .slice(constant ? 1 : 0)
     .every((b) => Math.abs(b) <= 1e-14 * Math.abs(fit.coefficients[0] ?? 0));
   const at = places.map((place) => fitAt(fit, place));
+  const withheld = Array.from(fit.coefficients, () => null);
   return {
     n: y.length,
     set_aside: setAside,
     df_residual: fit.degreesOfFreedom,
     coef: plain(fit.coefficients),
     se: plain(fit.standardErrors),
-    t: plain(fit.t),
-    p: plain(fit.p),
+    t: exact ? withheld : plain(fit.t),
+    p: exact ? withheld : plain(fit.p),
     ci95_low: plain(fit.low),
     ci95_high: plain(fit.high),
     r2: flat && exact ? null : known(share.r2),

@@ -28,7 +28,9 @@ export function linearFit(
   const standardErrors = Float64Array.from(fit.inverse, (row, j) => Math.sqrt((row[j] as number) * variance));
   const multiple = df > 0 ? tQuantile((1 + level) / 2, df) : Number.NaN;
   const coefficients = fit.coefficients;
-  const t = coefficients.map((b, j) => b / (standardErrors[j] as number));
+  const t = coefficients.map((b, j) =>
+    Number.isFinite(standardErrors[j]) ? b / (standardErrors[j] as number) : Number.NaN,
+  );
   return {
     ...fit,
     X,

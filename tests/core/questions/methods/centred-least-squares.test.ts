@@ -1,6 +1,7 @@
 // Least squares far from zero says what it says near it. By hand: x 0, 1, 2, 4 and y 1, 2, 2, 5 have squares 35/4 and products 17/2 about their means,
 // so slope 34/35 and residual squares 9 - (17/2)²/(35/4); whole numbers keep these under any offset.
 import { describe, expect, it } from "vitest";
+import { leastSquaresFields } from "../../../../src/core/questions/methods/least-squares-fields.ts";
 import { explainedShare, fitAt, linearFit, ones } from "../../../../src/core/questions/methods/linear-fit.ts";
 import { closeTo } from "../../../support/close-to.ts";
 
@@ -25,5 +26,21 @@ describe("a line far from zero", () => {
     const x = Float64Array.of(1e6, 1e6 + 1, 1e6 + 3, 1e6 + 4, 1e6 + 8);
     const fit = linearFit([ones(5), x, x.map((value) => value / 3 + 0.1)], Float64Array.of(1, 2, 2, 5, 4));
     expect(fit.rank).toBe(2);
+  });
+});
+
+describe("rounding is no scatter", () => {
+  const line = (values: Float64Array) => {
+    const fit = linearFit([ones(6), Float64Array.of(1, 2, 3, 4, 5, 6)], values);
+    return leastSquaresFields(fit, values, true, 0, []);
+  };
+  it.each([
+    ["an exact line", Float64Array.of(1, 2, 3, 4, 5, 6).map((x) => 2 * x)],
+    ["one height", ones(6).map(() => 2)],
+  ])("%s has no t and no p", (_, values) => {
+    expect(line(values)).toMatchObject({ t: [null, null], p: [null, null], F: null, F_p: null });
+  });
+  it("a large constant with real scatter keeps both", () => {
+    expect(line(Float64Array.of(1, 2, 4, 3, 7, 5).map((y) => 1e9 + y / 1000)).p).not.toContain(null);
   });
 });
