@@ -139,6 +139,12 @@ describe("units and places", () => {
       for (const [j, value] of (found[name] as readonly number[]).entries())
         closeTo(back[name]?.[j] as number, value, 1e-9);
   });
+  it("nor does it where two lines are as good as each other", () => {
+    const half = Array.from({ length: 12 }, (_, i) => ({ x: i + 1, y: 2 * (i + 1) + ((i * 7) % 5) / 10 }));
+    const both = [...half, ...half.map(({ x, y }) => ({ x, y: -y }))];
+    const slope = (list: typeof both) => run({ x: list.map(({ x }) => x), y: list.map(({ y }) => y) }).mm_coef?.[1];
+    closeTo(slope([...both].reverse()) as number, slope(both) as number, 1e-9);
+  });
   it("a record without y is set aside", () => {
     const more = run({ x1: [...x1, 3], x2: [...x2, 20], y: [...y, null] });
     expect(more.mm_coef).toEqual(plain.mm_coef);
