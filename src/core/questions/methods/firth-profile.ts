@@ -2,6 +2,8 @@ import { bracketedRoot, type Climbed, chiSquareQuantile, chiSquareUpperTail } fr
 import { firthFit, type Logistic } from "./firth-fit.ts";
 
 const MOST_REACHES = 60;
+/** Tops found last from which a fit starts as well. */
+const KEPT = 4;
 
 /** Interval and p of one coefficient from the penalized likelihood with the others refitted; an end that is not found is NaN. */
 export type FirthProfile = { readonly low: number; readonly high: number; readonly p: number };
@@ -14,19 +16,30 @@ export type FirthProfile = { readonly low: number; readonly high: number; readon
 export function firthProfile(data: Logistic, top: Climbed, at: number, error: number, level: number): FirthProfile {
   const limit = chiSquareQuantile(level, 1) / 2;
   const estimate = top.place[at] as number;
-  // The other coefficients go nearly straight with the held one: each fit starts on the line through the top and the last one found.
+  // The other coefficients go nearly straight with the held one, so a fit starts on the line through the top and the last one found. Where the
+  // records are nearly separated there may be several tops, or none in reach from there: it starts at the top, and at those found on the way, as well.
   let last: Climbed = top;
+  let found: readonly Climbed[] = [top];
   const fallAt = (value: number): number => {
     const gone = (last.place[at] as number) - estimate;
     const share = gone === 0 ? 0 : (value - estimate) / gone;
-    const start = top.place.map((one, j) => (j === at ? value : one + share * ((last.place[j] as number) - one)));
-    const fit = firthFit(data, start, at);
+    const straight = top.place.map((one, j) => one + share * ((last.place[j] as number) - one));
+    const fits = [straight, ...found.map(({ place }) => place)].flatMap(
+      (start) =>
+        firthFit(
+          data,
+          start.map((one, j) => (j === at ? value : one)),
+          at,
+        ) ?? [],
+    );
+    const [fit] = fits.sort((one, other) => other.height - one.height);
     if (!fit) return Number.NaN;
     last = fit;
+    found = [...found, fit].slice(-KEPT);
     return top.height - fit.height;
   };
   const end = (side: number): number => {
-    last = top;
+    [last, found] = [top, [top]];
     let [near, far] = [estimate, estimate + side * error];
     for (let reach = 0; reach < MOST_REACHES; reach++) {
       const fall = fallAt(far);
