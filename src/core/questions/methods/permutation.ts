@@ -26,7 +26,7 @@ function ofDifferences(inputs: MethodInputs): Outcome<Asked> {
   if (!pairs.ok) return pairs;
   const { a, b } = pairs.value.arrays as { a: Float64Array; b: Float64Array };
   const differences = a.map((value, at) => value - (b[at] as number));
-  if (differences.every((value) => value === 0)) return declined("no-spread", { column: "the difference" });
+  if (differences.every((value) => value === 0)) return declined("no-spread", { column: "difference" });
   return succeeded({ arrangements: flips(differences), records: a.length, setAside: pairs.value.setAside });
 }
 
