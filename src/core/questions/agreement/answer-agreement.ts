@@ -7,7 +7,6 @@ import { columnInWords } from "../column-in-words.ts";
 import { commonCautions } from "../common-cautions.ts";
 import { finding } from "../finding.ts";
 import { intervalInWords } from "../interval-in-words.ts";
-import { agreementLimits } from "../methods/agreement-limits.ts";
 import { blandAltman } from "../methods/bland-altman.ts";
 import { kappa } from "../methods/kappa.ts";
 import { refused } from "../refused.ts";
@@ -15,6 +14,7 @@ import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import { sharedClusters } from "../shared-clusters.ts";
 import { shownEstimate } from "../shown-estimate.ts";
 import { agreeGrades } from "./agree-grades.ts";
+import { agreementLimits } from "./agreement-limits.ts";
 
 /** `A beside B`, resolved to columns. */
 export type AgreementInput = {

@@ -1,9 +1,9 @@
 import { declined, type Method, succeeded } from "../../base/index.ts";
 import { midranks, tQuantile } from "../../numerics/index.ts";
-import { completeInputs } from "../methods/complete-inputs.ts";
-import { correlation } from "../methods/correlation.ts";
+import { correlation } from "../fits/correlation.ts";
+import { type LinearFit, linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
 import { kendall } from "../methods/kendall.ts";
-import { type LinearFit, linearFit, ones } from "../methods/linear-fit.ts";
 
 const needs = { rows: 4, distinct: { x: 2, y: 2 }, positive: ["x", "y"] };
 

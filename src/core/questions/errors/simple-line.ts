@@ -1,7 +1,7 @@
 import { declined, type Method, succeeded } from "../../base/index.ts";
-import { completeInputs } from "../methods/complete-inputs.ts";
-import { correlation } from "../methods/correlation.ts";
-import { linearFit, ones } from "../methods/linear-fit.ts";
+import { correlation } from "../fits/correlation.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };
 

@@ -1,6 +1,6 @@
 import type { Generator } from "../../base/index.ts";
 import { quantile, quickNormalQuantile } from "../../numerics/index.ts";
-import { correlation } from "../methods/correlation.ts";
+import { correlation } from "../fits/correlation.ts";
 import type { SharedMeasurement } from "./shared-measurement-null.ts";
 
 export type SimulatedSharedNull = {

@@ -1,11 +1,11 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { fUpperTail, mean, sumOfSquares } from "../../numerics/index.ts";
-import { completeInputs, plain } from "./complete-inputs.ts";
-import { groupColumns, orderInput } from "./group-columns.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { fitAt, linearFit, ones } from "./linear-fit.ts";
-import { slopesWithinGroups } from "./slopes-within-groups.ts";
+import { fitAt, linearFit, ones } from "../fits/linear-fit.ts";
+import { slopesWithinGroups } from "../fits/slopes-within-groups.ts";
+import { completeInputs, plain } from "../inputs/complete-inputs.ts";
+import { groupColumns, orderInput } from "../inputs/group-columns.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 5, groups: 2, distinct: { x: 2 } };

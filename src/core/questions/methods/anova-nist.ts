@@ -1,9 +1,9 @@
 import { declined, type Method, succeeded } from "../../base/index.ts";
 import { decimalsFromFirst } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { groupColumns } from "./group-columns.ts";
-import { groupMoments } from "./group-moments.ts";
-import { oneWayAnova } from "./welch-anova.ts";
+import { groupMoments } from "../groups/group-moments.ts";
+import { oneWayAnova } from "../groups/welch-anova.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { groupColumns } from "../inputs/group-columns.ts";
 
 const needs = { rows: 3, groups: 2 };
 

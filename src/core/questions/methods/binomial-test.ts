@@ -9,9 +9,9 @@ import {
 } from "../../numerics/index.ts";
 import { alternativeFrom, alternativeInput, tailsOf } from "../counts/alternative-input.ts";
 import { EQUALLY_LIKELY } from "../counts/fisher-probabilities.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { numberInput } from "./number-input.ts";
-import { wholeCounts } from "./whole-counts.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { numberInput } from "../inputs/number-input.ts";
+import { wholeCounts } from "../inputs/whole-counts.ts";
 
 /** Sum of the outcomes that are no more likely than the one seen; it is not twice a tail unless the base rate is one half. */
 function twoSided(k: number, n: number, rate: number): number {

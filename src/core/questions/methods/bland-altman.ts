@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { agreementLimits } from "./agreement-limits.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { agreementLimits } from "../agreement/agreement-limits.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3 };

@@ -1,6 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, type MethodFields, type Outcome, succeeded } from "../../base/index.ts";
 import { generatorFromSeed, normalQuantile } from "../../numerics/index.ts";
+import { knownNumber } from "../inputs/known-number.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { type AskedResampling, askedResampling } from "../resampling/asked-resampling.ts";
 import { accelerationOf, bcaLevels } from "../resampling/bca-levels.ts";
 import { type Draws, drawsFrom, drawsInputs } from "../resampling/draws-inputs.ts";
@@ -15,8 +17,6 @@ import {
 } from "../resampling/figure-law.ts";
 import { drawnFigures, everyFigure, figureOf, leftOutOnce, unlikeResamples } from "../resampling/resampled-figures.ts";
 import { resampledStatistics } from "../resampling/resampled-statistic.ts";
-import { knownNumber } from "./known-number.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
 
 /** Up to this many unlike resamples (10 records) all are taken; up to the second (12 records) where a run asks for all. */
 const FEW = 100_000;

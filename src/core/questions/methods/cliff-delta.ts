@@ -1,9 +1,9 @@
 import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { normalQuantile, sumOfSquares, tQuantile } from "../../numerics/index.ts";
-import { dominance } from "./dominance.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { twoSamples } from "./two-samples.ts";
+import { dominance } from "../groups/dominance.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { twoSamples } from "../inputs/two-samples.ts";
 
 /** How often a value of the first group stands above one of the second, less how often below: for grades and for anything with an order. */
 export const cliffDelta: Method = {

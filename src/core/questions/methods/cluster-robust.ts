@@ -1,11 +1,11 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { sumOfSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
-import { clusterErrors } from "./cluster-errors.ts";
-import { plain } from "./complete-inputs.ts";
-import { explainedBy, explainedByInputs, fitOf } from "./explained-by.ts";
-import { groupColumns } from "./group-columns.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { clusterErrors } from "../fits/cluster-errors.ts";
+import { plain } from "../inputs/complete-inputs.ts";
+import { explainedBy, explainedByInputs, fitOf } from "../inputs/explained-by.ts";
+import { groupColumns } from "../inputs/group-columns.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 /** Least squares whose interval counts the pieces of one tree, billet or batch as one piece of evidence (CR2). */

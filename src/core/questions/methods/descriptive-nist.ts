@@ -1,7 +1,7 @@
 import { type Method, succeeded } from "../../base/index.ts";
 import { compensatedSum, decimalsFromFirst, mean, sumOfSquares } from "../../numerics/index.ts";
-import { knownNumber as known } from "./known-number.ts";
-import { oneColumn } from "./one-column.ts";
+import { knownNumber as known } from "../inputs/known-number.ts";
+import { oneColumn } from "../inputs/one-column.ts";
 
 /**
  * Lag-1 autocorrelation: products of neighbours about the mean, over the full sum of squares. x: at least two finite numbers in the order in which they

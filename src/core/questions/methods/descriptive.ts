@@ -9,9 +9,9 @@ import {
   quantileOfType,
   tQuantile,
 } from "../../numerics/index.ts";
-import { knownNumber as known } from "./known-number.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { oneColumn } from "./one-column.ts";
+import { knownNumber as known } from "../inputs/known-number.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { oneColumn } from "../inputs/one-column.ts";
 
 const QUANTILES = [0.05, 0.1, 0.25, 0.5, 0.75, 0.9, 0.95];
 const TRIM = 0.1;

@@ -1,6 +1,6 @@
 import { declined, type Method, type Outcome, succeeded } from "../../base/index.ts";
-import type { Law } from "./law.ts";
-import { probabilityLaws } from "./probability-laws.ts";
+import type { Law } from "../laws/law.ts";
+import { probabilityLaws } from "../laws/probability-laws.ts";
 
 /** A logarithm of a tail: by the tail where it is small, by the other where it is not. NaN where the tail is below every double. */
 const logarithm = (tail: number, other: number): number =>

@@ -1,12 +1,12 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { positiveDefinite } from "../../numerics/index.ts";
-import { plain } from "./complete-inputs.ts";
-import { explainedBy, explainedByInputs, fitOf } from "./explained-by.ts";
-import { firthFit, logisticInformation } from "./firth-fit.ts";
-import { firthProfile } from "./firth-profile.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { ones } from "./linear-fit.ts";
+import { firthFit, logisticInformation } from "../fits/firth-fit.ts";
+import { firthProfile } from "../fits/firth-profile.ts";
+import { ones } from "../fits/linear-fit.ts";
+import { plain } from "../inputs/complete-inputs.ts";
+import { explainedBy, explainedByInputs, fitOf } from "../inputs/explained-by.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 
 /** Whether a yes-or-no note goes with quantities, from few records, even where they part the yes from the no. */
 export const firthLogistic: Method = {

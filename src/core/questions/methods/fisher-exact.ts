@@ -7,8 +7,8 @@ import { countTable, withoutEmptyMargins } from "../counts/count-table.ts";
 import { drawnTableP } from "../counts/drawn-table-p.ts";
 import { exactTableP } from "../counts/exact-table-p.ts";
 import { fisherProbabilities } from "../counts/fisher-probabilities.ts";
-import { knownNumber } from "./known-number.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { knownNumber } from "../inputs/known-number.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 
 type Table = readonly (readonly number[])[];
 

@@ -1,13 +1,13 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { rangeTail, studentizedRangeQuantile, studentizedRangeUpperTail } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { groupColumns, orderInput } from "./group-columns.ts";
-import { groupMoments } from "./group-moments.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { pairwiseDifferences } from "./pairwise-differences.ts";
+import { groupMoments } from "../groups/group-moments.ts";
+import { pairwiseDifferences } from "../groups/pairwise-differences.ts";
+import { oneWayAnova } from "../groups/welch-anova.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { groupColumns, orderInput } from "../inputs/group-columns.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
-import { oneWayAnova } from "./welch-anova.ts";
 
 const needs = { rows: 4, groups: 2 };
 

@@ -8,9 +8,9 @@ import {
   noncentralTUpperTail,
   sumOfSquares,
 } from "../../numerics/index.ts";
-import { knownNumber } from "./known-number.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { twoSamples } from "./two-samples.ts";
+import { knownNumber } from "../inputs/known-number.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { twoSamples } from "../inputs/two-samples.ts";
 
 /** Noncentrality at which a tail that rises (or, turned, falls) with it has this size. NaN where none is found. */
 function noncentrality(tail: (delta: number) => number, size: number, t: number): number {

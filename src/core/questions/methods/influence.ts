@@ -1,10 +1,10 @@
 import type { InputSpec, Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { sumOfSquares } from "../../numerics/index.ts";
-import { completeInputs, plain } from "./complete-inputs.ts";
-import { ORDINALS } from "./explained-by.ts";
-import { influenceMeasures } from "./influence-measures.ts";
-import { linearFit, ones } from "./linear-fit.ts";
+import { influenceMeasures } from "../fits/influence-measures.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs, plain } from "../inputs/complete-inputs.ts";
+import { ORDINALS } from "../inputs/explained-by.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 4, distinct: { x: 2 } };

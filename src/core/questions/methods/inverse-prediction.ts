@@ -1,10 +1,10 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, sumOfSquares, tQuantile } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { linearFit, ones } from "./linear-fit.ts";
-import { numberInputs } from "./number-input.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { numberInputs } from "../inputs/number-input.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };
 

@@ -2,7 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { gradedColumns } from "../agreement/graded-columns.ts";
 import { weightedKappa } from "../agreement/weighted-kappa.ts";
-import { knownNumber } from "./known-number.ts";
+import { knownNumber } from "../inputs/known-number.ts";
 import { sources } from "./sources.ts";
 
 /** Agreement of two graders beyond chance: plain, linear and quadratic weights. */

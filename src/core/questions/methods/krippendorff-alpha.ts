@@ -2,7 +2,7 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { alphaOfGrades, type GradeDistance, gradeCounts, gradeDistances } from "../agreement/alpha-of-grades.ts";
 import { gradedColumns } from "../agreement/graded-columns.ts";
-import { knownNumber } from "./known-number.ts";
+import { knownNumber } from "../inputs/known-number.ts";
 
 const MOST_LEVELS = 10_000;
 

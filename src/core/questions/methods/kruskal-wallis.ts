@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, power, succeeded } from "../../base/index.ts";
 import { chiSquareUpperTail, midranks } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { groupColumns } from "./group-columns.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { groupColumns } from "../inputs/group-columns.ts";
 import { sources } from "./sources.ts";
 
 /** Kruskal and Wallis's H with its correction for ties: do the ranks of the groups differ? NaN when all values are equal. */

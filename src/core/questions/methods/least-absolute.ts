@@ -1,11 +1,11 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { compensatedSum, leastSquares } from "../../numerics/index.ts";
-import { plain } from "./complete-inputs.ts";
-import { explainedBy, explainedByInputs } from "./explained-by.ts";
-import { ones } from "./linear-fit.ts";
-import { numberInput } from "./number-input.ts";
-import { quantileRegression } from "./quantile-regression.ts";
+import { ones } from "../fits/linear-fit.ts";
+import { quantileRegression } from "../fits/quantile-regression.ts";
+import { plain } from "../inputs/complete-inputs.ts";
+import { explainedBy, explainedByInputs } from "../inputs/explained-by.ts";
+import { numberInput } from "../inputs/number-input.ts";
 
 /**
  * The line or plane with as much of the records below it as tau says, half unless given: the sum of absolute residuals, weighted tau above and

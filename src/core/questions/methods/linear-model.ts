@@ -1,12 +1,12 @@
 import type { Method, MethodFields, MethodInputs, Outcome } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { fUpperTail, leastSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
-import { plain } from "./complete-inputs.ts";
-import { type ExplainedBy, explainedBy, explainedByInputs } from "./explained-by.ts";
-import { knownNumber } from "./known-number.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { ones } from "./linear-fit.ts";
-import { type Design, designOf, powersOf, preciseFit } from "./precise-fit.ts";
+import { ones } from "../fits/linear-fit.ts";
+import { type Design, designOf, powersOf, preciseFit } from "../fits/precise-fit.ts";
+import { plain } from "../inputs/complete-inputs.ts";
+import { type ExplainedBy, explainedBy, explainedByInputs } from "../inputs/explained-by.ts";
+import { knownNumber } from "../inputs/known-number.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 
 const MOST_DEGREE = 20;
 

@@ -8,8 +8,8 @@ import {
   rankSumDistribution,
 } from "../../numerics/index.ts";
 import { type Alternative, alternativeFrom, alternativeInput } from "../counts/alternative-input.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { twoSamples } from "./two-samples.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { twoSamples } from "../inputs/two-samples.ts";
 
 /** The exact law is counted up to this many records without ties, and up to this many with them. */
 const MOST_EXACT = 200;

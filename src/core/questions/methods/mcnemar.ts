@@ -1,7 +1,7 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { binomialDensity, binomialLowerTail, chiSquareUpperTail } from "../../numerics/index.ts";
-import { wholeCounts } from "./whole-counts.ts";
+import { wholeCounts } from "../inputs/whole-counts.ts";
 
 /** Whether two yes-or-no notes of the same pieces lean to one side: only the pieces on which they differ say so. */
 export const mcnemar: Method = {

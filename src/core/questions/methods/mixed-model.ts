@@ -1,15 +1,15 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { tTwoSided } from "../../numerics/index.ts";
-import { atRatio } from "./at-ratio.ts";
-import { coefficientsAt } from "./coefficients-at.ts";
-import { completeInputs, plain } from "./complete-inputs.ts";
-import { groupsInOrder, orderInput } from "./group-columns.ts";
-import { groupedSums } from "./grouped-sums.ts";
-import { linearFit, ones } from "./linear-fit.ts";
-import { restrictedDeviance } from "./restricted-deviance.ts";
-import { satterthwaite } from "./satterthwaite.ts";
-import { varianceComponents } from "./variance-components.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs, plain } from "../inputs/complete-inputs.ts";
+import { groupsInOrder, orderInput } from "../inputs/group-columns.ts";
+import { atRatio } from "../mixed/at-ratio.ts";
+import { coefficientsAt } from "../mixed/coefficients-at.ts";
+import { groupedSums } from "../mixed/grouped-sums.ts";
+import { restrictedDeviance } from "../mixed/restricted-deviance.ts";
+import { satterthwaite } from "../mixed/satterthwaite.ts";
+import { varianceComponents } from "../mixed/variance-components.ts";
 
 const NAMES = ["x1", "x2", "x3", "x4", "x5", "x6", "x7", "x8"] as const;
 

@@ -1,10 +1,10 @@
 import type { Method, MethodInputs } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { sumOfSquares } from "../../numerics/index.ts";
-import { completeInputs, plain } from "./complete-inputs.ts";
-import { leastSquaresFields, leastSquaresSpecs } from "./least-squares-fields.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { linearFit, ones } from "./linear-fit.ts";
+import { leastSquaresFields, leastSquaresSpecs } from "../fits/least-squares-fields.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs, plain } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 const NAMES = ["x1", "x2", "x3", "x4", "x5", "x6", "x7", "x8"] as const;

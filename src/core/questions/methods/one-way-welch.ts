@@ -1,12 +1,12 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { chiSquareUpperTail, fUpperTail, mean, median } from "../../numerics/index.ts";
-import { completeInputs, plain } from "./complete-inputs.ts";
-import { groupColumns, orderInput } from "./group-columns.ts";
-import type { GroupMoments } from "./group-moments.ts";
-import { groupMoments } from "./group-moments.ts";
+import type { GroupMoments } from "../groups/group-moments.ts";
+import { groupMoments } from "../groups/group-moments.ts";
+import { oneWayAnova, welchAnova } from "../groups/welch-anova.ts";
+import { completeInputs, plain } from "../inputs/complete-inputs.ts";
+import { groupColumns, orderInput } from "../inputs/group-columns.ts";
 import { sources } from "./sources.ts";
-import { oneWayAnova, welchAnova } from "./welch-anova.ts";
 
 const needs = { rows: 3, groups: 2 };
 const known = (value: number): number | null => (Number.isFinite(value) ? value : null);

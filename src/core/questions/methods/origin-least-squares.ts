@@ -1,9 +1,9 @@
 import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { leastSquaresFields, leastSquaresSpecs } from "./least-squares-fields.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { linearFit } from "./linear-fit.ts";
+import { leastSquaresFields, leastSquaresSpecs } from "../fits/least-squares-fields.ts";
+import { linearFit } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 2 };

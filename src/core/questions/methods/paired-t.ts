@@ -2,9 +2,9 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, standardDeviation, tLowerTail, tQuantile, tTwoSided, tUpperTail } from "../../numerics/index.ts";
 import { alternativeFrom, alternativeInput, tailsOf } from "../counts/alternative-input.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { knownNumber } from "./known-number.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { knownNumber } from "../inputs/known-number.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 
 /** The same pieces measured twice: mean difference with its interval. */
 export const pairedT: Method = {

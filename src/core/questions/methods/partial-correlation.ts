@@ -1,10 +1,10 @@
 import type { InputSpec, Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { midranks, normalQuantile, tTwoSided } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { correlation } from "./correlation.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { linearFit, ones } from "./linear-fit.ts";
+import { correlation } from "../fits/correlation.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 
 const GIVEN = ["z1", "z2", "z3", "z4", "z5", "z6"];
 

@@ -1,12 +1,12 @@
 import type { Method, MethodInputs, Outcome } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { generatorFromSeed } from "../../numerics/index.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { groupColumns } from "../inputs/group-columns.ts";
+import { twoSamples } from "../inputs/two-samples.ts";
 import { type Arrangements, flips, type PairingFigure, pairings } from "../resampling/arrangements.ts";
 import { drawsFrom, drawsInputs } from "../resampling/draws-inputs.ts";
 import { type SplitFigure, splitFigures, splits } from "../resampling/splits.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { groupColumns } from "./group-columns.ts";
-import { twoSamples } from "./two-samples.ts";
 
 /** Up to the first number of arrangements all are taken; up to the second (10 records in every order) where a run asks for all. */
 const FEW = 1_000_000;

@@ -2,8 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { normalLowerTail, normalQuantile, tQuantile } from "../../numerics/index.ts";
 import { plannedAlternativeInput, plannedEffect } from "../counts/alternative-input.ts";
-import { numberInputs } from "./number-input.ts";
-import { smallestCount, wholeCount } from "./smallest-count.ts";
+import { numberInputs } from "../inputs/number-input.ts";
+import { smallestCount, wholeCount } from "../smallest-count.ts";
 
 /** Power from Fisher's z of the critical correlation of the t test, with the term r / (2 (n - 1)) of its mean. sides: 2 counts both tails. */
 function powerOfCorrelation(r: number, n: number, alpha: number, sides: 1 | 2): number {

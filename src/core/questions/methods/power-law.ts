@@ -1,9 +1,9 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, tTwoSided } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { fitAt, linearFit, ones } from "./linear-fit.ts";
+import { fitAt, linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 }, positive: ["x", "y"] };

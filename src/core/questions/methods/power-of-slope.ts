@@ -1,10 +1,10 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { standardDeviation, sumOfSquares } from "../../numerics/index.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { numberInputs } from "../inputs/number-input.ts";
 import { powerOfT, recordsNeeded } from "../records-needed.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { linearFit, ones } from "./linear-fit.ts";
-import { numberInputs } from "./number-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 4, distinct: { x: 2, y: 2 } };

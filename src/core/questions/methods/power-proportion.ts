@@ -1,7 +1,7 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { binomialQuantile, binomialUpperTail } from "../../numerics/index.ts";
-import { numberInputs } from "./number-input.ts";
+import { numberInputs } from "../inputs/number-input.ts";
 
 /** Power may fall again after it first reaches the target; beyond this many trials nothing is looked at. */
 const MOST = 50_000;

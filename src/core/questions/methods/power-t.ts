@@ -2,8 +2,8 @@ import type { Method, MethodInputs, Outcome } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { noncentralTUpperTail, tQuantile } from "../../numerics/index.ts";
 import { plannedAlternativeInput, plannedEffect } from "../counts/alternative-input.ts";
-import { numberInputs } from "./number-input.ts";
-import { smallestCount, wholeCount } from "./smallest-count.ts";
+import { numberInputs } from "../inputs/number-input.ts";
+import { smallestCount, wholeCount } from "../smallest-count.ts";
 
 /** Pieces of a design: their degrees of freedom, and how many times the effect the noncentrality is. */
 type Pieces = { readonly df: number; readonly reach: number };

@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { wholeCounts } from "../inputs/whole-counts.ts";
 import { wilsonInterval } from "./proportion-interval.ts";
-import { wholeCounts } from "./whole-counts.ts";
 
 /**
  * The difference of two shares k / n, first less second, from Wilson's interval of each (no continuity correction). k from 0 to n, n >= 1, level in (0, 1).

@@ -1,6 +1,6 @@
 import { declined, type Method, type Outcome, succeeded } from "../../base/index.ts";
 import { betaQuantile, betaUpperQuantile, normalQuantile } from "../../numerics/index.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 
 export type ProportionInterval = { readonly estimate: number; readonly low: number; readonly high: number };
 

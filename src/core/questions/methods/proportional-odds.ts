@@ -1,10 +1,10 @@
 import type { InputSpec, Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { chiSquareUpperTail, leastSquares, normalUpperTail, positiveDefinite } from "../../numerics/index.ts";
-import { plain } from "./complete-inputs.ts";
-import { gradedRecords } from "./graded-records.ts";
-import { ones } from "./linear-fit.ts";
-import { orderedLogitAt, orderedLogitFit } from "./ordered-logit-fit.ts";
+import { ones } from "../fits/linear-fit.ts";
+import { orderedLogitAt, orderedLogitFit } from "../fits/ordered-logit-fit.ts";
+import { plain } from "../inputs/complete-inputs.ts";
+import { gradedRecords } from "../inputs/graded-records.ts";
 
 const NAMES = ["x1", "x2", "x3", "x4", "x5", "x6", "x7", "x8"];
 /** Log odds ratios of one whole spread of a column beyond this mean that it parts the grades. */

@@ -1,9 +1,9 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, standardDeviation, tQuantile } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { correlation } from "./correlation.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { correlation } from "../fits/correlation.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };
 

@@ -1,10 +1,10 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { sumOfSquares, tQuantile, tTwoSided } from "../../numerics/index.ts";
-import { plain } from "./complete-inputs.ts";
-import { explainedBy, explainedByInputs, fitOf } from "./explained-by.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
-import { robustErrors } from "./robust-errors.ts";
+import { robustErrors } from "../fits/robust-errors.ts";
+import { plain } from "../inputs/complete-inputs.ts";
+import { explainedBy, explainedByInputs, fitOf } from "../inputs/explained-by.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 /** Least squares whose interval allows for an unequal scatter (HC0 to HC3), t with n - p degrees of freedom. */

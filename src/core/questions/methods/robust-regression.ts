@@ -1,12 +1,12 @@
 import { declined, type Method, succeeded } from "../../base/index.ts";
+import { plain } from "../inputs/complete-inputs.ts";
+import { explainedBy, explainedByInputs, fitOf } from "../inputs/explained-by.ts";
+import { numberInput, numberInputs } from "../inputs/number-input.ts";
 import { consistentTuning } from "../robust/bisquare.ts";
 import { huberFit } from "../robust/huber-fit.ts";
 import { mmFit } from "../robust/mm-fit.ts";
 import { ofOneSize } from "../robust/of-one-size.ts";
 import { sFit } from "../robust/s-fit.ts";
-import { plain } from "./complete-inputs.ts";
-import { explainedBy, explainedByInputs, fitOf } from "./explained-by.ts";
-import { numberInput, numberInputs } from "./number-input.ts";
 
 const HALF = 1.54764;
 /** A scale that is rounding alone, over the median deviation of y. */

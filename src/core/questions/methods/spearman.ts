@@ -1,9 +1,9 @@
 import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { midranks, normalQuantile, tTwoSided } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { correlation } from "./correlation.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { correlation } from "../fits/correlation.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };

@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { median, normalQuantile } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };

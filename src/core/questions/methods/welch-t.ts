@@ -1,10 +1,10 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { tQuantile, tTwoSided } from "../../numerics/index.ts";
-import { groupMoments } from "./group-moments.ts";
-import { levelFrom, levelInput } from "./level-input.ts";
+import { groupMoments } from "../groups/group-moments.ts";
+import { welchDifference } from "../groups/welch-difference.ts";
+import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { sources } from "./sources.ts";
-import { welchDifference } from "./welch-difference.ts";
 
 const listed = (value: unknown): Float64Array =>
   Array.isArray(value) || value instanceof Float64Array

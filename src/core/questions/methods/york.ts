@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { chiSquareUpperTail } from "../../numerics/index.ts";
-import { completeInputs } from "./complete-inputs.ts";
-import { linearFit, ones } from "./linear-fit.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 }, positive: ["wx", "wy"] };

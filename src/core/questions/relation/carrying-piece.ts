@@ -1,6 +1,6 @@
-import { influenceMeasures } from "../methods/influence-measures.ts";
-import type { LinearFit } from "../methods/linear-fit.ts";
-import { linearFit } from "../methods/linear-fit.ts";
+import { influenceMeasures } from "../fits/influence-measures.ts";
+import type { LinearFit } from "../fits/linear-fit.ts";
+import { linearFit } from "../fits/linear-fit.ts";
 
 /** The record that moves a slope most when left out: its number in the sample, the slope without it and its interval, whether the answer turns. */
 export type CarryingPiece = {

@@ -1,6 +1,6 @@
 import { generatorFromSeed, quantile, quickNormalQuantile } from "../../numerics/index.ts";
-import { correlation } from "../methods/correlation.ts";
-import { linearFit } from "../methods/linear-fit.ts";
+import { correlation } from "../fits/correlation.ts";
+import { linearFit } from "../fits/linear-fit.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { SharedError } from "./shared-errors.ts";
 

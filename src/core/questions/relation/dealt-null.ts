@@ -1,7 +1,7 @@
 import type { QuantityColumn } from "../../columns/index.ts";
 import { generatorFromSeed, quantile } from "../../numerics/index.ts";
-import { correlation } from "../methods/correlation.ts";
-import { linearFit } from "../methods/linear-fit.ts";
+import { correlation } from "../fits/correlation.ts";
+import { linearFit } from "../fits/linear-fit.ts";
 import { sampled } from "../sample-from-columns.ts";
 import { errorsOf } from "./errors-of.ts";
 import type { RelationDesign } from "./relation-design.ts";

@@ -1,5 +1,5 @@
 import type { QuantityColumn } from "../../columns/index.ts";
-import { linearFit } from "../methods/linear-fit.ts";
+import { linearFit } from "../fits/linear-fit.ts";
 import { sampled } from "../sample-from-columns.ts";
 import type { RelationDesign } from "./relation-design.ts";
 

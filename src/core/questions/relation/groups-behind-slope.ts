@@ -1,9 +1,9 @@
 import type { LabelColumn } from "../../columns/index.ts";
 import { fUpperTail } from "../../numerics/index.ts";
-import { indicatorColumns } from "../methods/group-columns.ts";
-import type { LinearFit } from "../methods/linear-fit.ts";
-import { linearFit, ones } from "../methods/linear-fit.ts";
-import { slopesWithinGroups } from "../methods/slopes-within-groups.ts";
+import type { LinearFit } from "../fits/linear-fit.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
+import { slopesWithinGroups } from "../fits/slopes-within-groups.ts";
+import { indicatorColumns } from "../inputs/group-columns.ts";
 import type { Sample } from "../sample-from-columns.ts";
 import { sampleGroups } from "../sample-groups.ts";
 import type { RelationDesign } from "./relation-design.ts";

@@ -1,5 +1,5 @@
 import type { Caution, Check } from "../../base/index.ts";
-import type { LinearFit } from "../methods/linear-fit.ts";
+import type { LinearFit } from "../fits/linear-fit.ts";
 import { carryingPiece } from "./carrying-piece.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";

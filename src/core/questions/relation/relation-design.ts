@@ -1,7 +1,7 @@
 import type { Column, GradeColumn, LabelColumn } from "../../columns/index.ts";
 import { quotientUnit, scaleFactor } from "../../units/index.ts";
-import { indicatorColumns } from "../methods/group-columns.ts";
-import { ones } from "../methods/linear-fit.ts";
+import { ones } from "../fits/linear-fit.ts";
+import { indicatorColumns } from "../inputs/group-columns.ts";
 import type { Sample } from "../sample-from-columns.ts";
 import { sampled, sampleFromColumns } from "../sample-from-columns.ts";
 import type { SampleGroups } from "../sample-groups.ts";

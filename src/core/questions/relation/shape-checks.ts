@@ -1,8 +1,8 @@
 import type { Caution, Check } from "../../base/index.ts";
 import { tTwoSided } from "../../numerics/index.ts";
 import { columnInWords } from "../column-in-words.ts";
-import { influenceMeasures } from "../methods/influence-measures.ts";
-import type { LinearFit } from "../methods/linear-fit.ts";
+import { influenceMeasures } from "../fits/influence-measures.ts";
+import type { LinearFit } from "../fits/linear-fit.ts";
 import { bendCheck } from "./bend-check.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";

@@ -1,11 +1,11 @@
 import type { Method } from "../../base/index.ts";
 import { tQuantile } from "../../numerics/index.ts";
 import { askedByName } from "../asked-by-name.ts";
-import { clusterErrors } from "../methods/cluster-errors.ts";
+import { clusterErrors } from "../fits/cluster-errors.ts";
+import type { LinearFit } from "../fits/linear-fit.ts";
+import { robustErrors } from "../fits/robust-errors.ts";
 import { clusterRobust } from "../methods/cluster-robust.ts";
-import type { LinearFit } from "../methods/linear-fit.ts";
 import { ordinaryLeastSquares } from "../methods/ordinary-least-squares.ts";
-import { robustErrors } from "../methods/robust-errors.ts";
 import { robustLeastSquares } from "../methods/robust-least-squares.ts";
 import type { SharedClusters } from "../shared-clusters.ts";
 

@@ -1,6 +1,6 @@
 import { chiSquareUpperTail } from "../../numerics/index.ts";
-import type { LinearFit } from "../methods/linear-fit.ts";
-import { explainedShare, linearFit, ones } from "../methods/linear-fit.ts";
+import type { LinearFit } from "../fits/linear-fit.ts";
+import { explainedShare, linearFit, ones } from "../fits/linear-fit.ts";
 
 /**
  * Does the scatter change along x? n R2 of the squared residuals on x, chi-square with as many degrees of freedom as there are x.

@@ -1,7 +1,7 @@
 import { declined, type MethodInputs, type Outcome, succeeded } from "../../base/index.ts";
-import { completeInputs } from "../methods/complete-inputs.ts";
-import { groupColumns } from "../methods/group-columns.ts";
-import { twoSamples } from "../methods/two-samples.ts";
+import { completeInputs } from "../inputs/complete-inputs.ts";
+import { groupColumns } from "../inputs/group-columns.ts";
+import { twoSamples } from "../inputs/two-samples.ts";
 import { canonicalOrder, codesByPlace } from "./canonical-order.ts";
 import { type ResampledStatistic, resampledStatistics } from "./resampled-statistic.ts";
 import { type Units, unitsOfRecords } from "./units-of-records.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { groupsInOrder } from "../../../../src/core/questions/inputs/group-columns.ts";
 import { anovaNist } from "../../../../src/core/questions/methods/anova-nist.ts";
 import { descriptive } from "../../../../src/core/questions/methods/descriptive.ts";
-import { groupsInOrder } from "../../../../src/core/questions/methods/group-columns.ts";
 import { closeTo } from "../../../support/close-to.ts";
 import { law } from "../../../support/law.ts";
 

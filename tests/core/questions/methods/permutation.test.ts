@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { MethodInputs } from "../../../../src/core/base/index.ts";
 import { everySubset } from "../../../../src/core/numerics/index.ts";
-import { correlation } from "../../../../src/core/questions/methods/correlation.ts";
+import { correlation } from "../../../../src/core/questions/fits/correlation.ts";
 import { permutation } from "../../../../src/core/questions/methods/permutation.ts";
 import { spearman } from "../../../../src/core/questions/methods/spearman.ts";
 import { closeTo } from "../../../support/close-to.ts";

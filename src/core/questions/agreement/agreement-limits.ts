@@ -1,5 +1,5 @@
 import { mean, normalQuantile, standardDeviation, tQuantile } from "../../numerics/index.ts";
-import { linearFit, ones } from "./linear-fit.ts";
+import { linearFit, ones } from "../fits/linear-fit.ts";
 
 /** Bland and Altman's limits of agreement of the differences a - b. At least three pairs. Source: Bland and Altman (1999), section 2. */
 export function agreementLimits(

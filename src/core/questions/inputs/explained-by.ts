@@ -1,7 +1,7 @@
 // y and the quantities that explain it, as most fits take them: x alone, or x1, x2, … up to eight.
 import { declined, type InputSpec, type MethodInputs, type Outcome, succeeded } from "../../base/index.ts";
+import { type LinearFit, linearFit, ones } from "../fits/linear-fit.ts";
 import { completeInputs } from "./complete-inputs.ts";
-import { type LinearFit, linearFit, ones } from "./linear-fit.ts";
 
 /** Places of explaining quantities in words: as many as fits take. */
 export const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];

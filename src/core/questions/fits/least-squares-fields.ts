@@ -1,5 +1,5 @@
 import type { FieldSpec, MethodFields } from "../../base/index.ts";
-import { plain } from "./complete-inputs.ts";
+import { plain } from "../inputs/complete-inputs.ts";
 import type { LinearFit } from "./linear-fit.ts";
 import { explainedShare, fitAt } from "./linear-fit.ts";
 

@@ -1,4 +1,4 @@
-import { bracketedRoot } from "../../numerics/index.ts";
+import { bracketedRoot } from "../numerics/index.ts";
 
 const MOST = 1e7;
 

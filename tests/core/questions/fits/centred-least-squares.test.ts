@@ -1,8 +1,8 @@
 // Least squares far from zero says what it says near it. By hand: x 0, 1, 2, 4 and y 1, 2, 2, 5 have squares 35/4 and products 17/2 about their means,
 // so slope 34/35 and residual squares 9 - (17/2)²/(35/4); whole numbers keep these under any offset.
 import { describe, expect, it } from "vitest";
-import { leastSquaresFields } from "../../../../src/core/questions/methods/least-squares-fields.ts";
-import { explainedShare, fitAt, linearFit, ones } from "../../../../src/core/questions/methods/linear-fit.ts";
+import { leastSquaresFields } from "../../../../src/core/questions/fits/least-squares-fields.ts";
+import { explainedShare, fitAt, linearFit, ones } from "../../../../src/core/questions/fits/linear-fit.ts";
 import { closeTo } from "../../../support/close-to.ts";
 
 const y = Float64Array.of(1, 2, 2, 5);
