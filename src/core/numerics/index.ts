@@ -60,7 +60,6 @@ export * from "./linear/precise-least-squares.ts";
 export * from "./linear/symmetric-eigen.ts";
 export * from "./mean.ts";
 export * from "./median.ts";
-export * from "./median-absolute-deviation.ts";
 export * from "./midranks.ts";
 export * from "./optimization/bracketed-minimum.ts";
 export * from "./optimization/climbed.ts";

@@ -1,4 +1,4 @@
-import { fibreSaturationCautions } from "./moisture-cautions.ts";
+import { fibreSaturationCautions } from "./fibre-saturation-cautions.ts";
 import { sources } from "./sources.ts";
 import { basicFromSpecificGravity, specificGravity, specificGravityFromBasic } from "./specific-gravity.ts";
 import { usualRanges } from "./usual-ranges.ts";

@@ -3,7 +3,7 @@ import { declined, succeeded } from "../base/index.ts";
 import { compensatedSum, mean, standardDeviation } from "../numerics/index.ts";
 import { density } from "./density.ts";
 import { densityCautions } from "./density-cautions.ts";
-import { percentInWords } from "./moisture-cautions.ts";
+import { percentInWords } from "./percent-in-words.ts";
 import { sources } from "./sources.ts";
 import { positive } from "./wood-method.ts";
 

@@ -37,7 +37,6 @@ export * from "./plates/air-loading-bound.ts";
 export * from "./plates/critical-aspect.ts";
 export * from "./plates/isotropic-plate-parameters.ts";
 export * from "./plates/moduli-guess.ts";
-export * from "./plates/moduli-sensitivities.ts";
 export * from "./plates/plate.ts";
 export * from "./plates/plate-modes.ts";
 export * from "./plates/plate-modes-with-shear.ts";

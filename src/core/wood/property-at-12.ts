@@ -1,5 +1,5 @@
 import { power } from "../base/index.ts";
-import { intersectionCautions } from "./moisture-cautions.ts";
+import { intersectionCautions } from "./intersection-cautions.ts";
 import { sources } from "./sources.ts";
 import { usualRanges } from "./usual-ranges.ts";
 import { leftOut, moistureInput, positive, woodMethod } from "./wood-method.ts";

@@ -1,5 +1,5 @@
 import { power } from "../base/index.ts";
-import { intersectionCautions } from "./moisture-cautions.ts";
+import { intersectionCautions } from "./intersection-cautions.ts";
 import { sources } from "./sources.ts";
 import { usualCautions } from "./usual-cautions.ts";
 import { usualRanges } from "./usual-ranges.ts";

@@ -1,5 +1,5 @@
 import { dryness } from "./fibre-saturation.ts";
-import { fibreSaturationCautions } from "./moisture-cautions.ts";
+import { fibreSaturationCautions } from "./fibre-saturation-cautions.ts";
 import { sources } from "./sources.ts";
 import { moistureInput, woodDensity, woodMethod } from "./wood-method.ts";
 

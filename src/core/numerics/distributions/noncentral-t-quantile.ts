@@ -4,8 +4,11 @@ import { noncentralTUpperTail } from "./noncentral-t-upper-tail.ts";
 
 const logarithm = (p: number): number => Math.max(-1e5, Math.log(p));
 
-/** t of the noncentral t law with `lower` below and `upper` above it (lower + upper = 1); the smaller of the two is used. */
-export function noncentralTQuantileOf(
+/**
+ * Quantile of the noncentral t law: t with `lower` below and `upper` above it (lower + upper = 1); the smaller of the two is used, the ends are infinite.
+ * degreesOfFreedom > 0; noncentrality any real. Relative 1e-9 where the smaller tail is above 1e-13. Source: Brent's method on the logarithm of that tail.
+ */
+export function noncentralTQuantile(
   lower: number,
   upper: number,
   degreesOfFreedom: number,
@@ -24,10 +27,3 @@ export function noncentralTQuantileOf(
   for (let width = 1; off(high) < 0 && width < 1e150; width *= 2) high += width;
   return off(low) > 0 || off(high) < 0 ? Number.NaN : bracketedRoot(off, low, high);
 }
-
-/**
- * Quantile of the noncentral t law: t with P(T < t) = p. p in (0, 1), infinite at the ends; degreesOfFreedom > 0; noncentrality any real.
- * Relative 1e-9 where the smaller tail is above 1e-13. Source: Brent's method on the logarithm of the smaller tail.
- */
-export const noncentralTQuantile = (p: number, degreesOfFreedom: number, noncentrality: number): number =>
-  noncentralTQuantileOf(p, 1 - p, degreesOfFreedom, noncentrality);

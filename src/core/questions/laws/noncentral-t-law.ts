@@ -3,7 +3,7 @@ import {
   isNarrowOverChi,
   meanOverNormal,
   noncentralTLowerTail,
-  noncentralTQuantileOf,
+  noncentralTQuantile,
   noncentralTUpperTail,
   normalDensity,
   scaledChiNodes,
@@ -31,6 +31,6 @@ export const noncentralTLaw = (df: number, ncp: number): Law => ({
   lower: (x) => noncentralTLowerTail(x, df, ncp),
   upper: (x) => noncentralTUpperTail(x, df, ncp),
   density: (x) => noncentralTDensity(x, df, ncp),
-  quantile: (p) => noncentralTQuantileOf(p, 1 - p, df, ncp),
-  upperQuantile: (p) => noncentralTQuantileOf(1 - p, p, df, ncp),
+  quantile: (p) => noncentralTQuantile(p, 1 - p, df, ncp),
+  upperQuantile: (p) => noncentralTQuantile(1 - p, p, df, ncp),
 });

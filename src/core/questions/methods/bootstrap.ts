@@ -5,7 +5,9 @@ import { knownNumber } from "../inputs/known-number.ts";
 import { levelFrom, levelInput } from "../inputs/level-input.ts";
 import { type AskedResampling, askedResampling } from "../resampling/asked-resampling.ts";
 import { accelerationOf, bcaLevels } from "../resampling/bca-levels.ts";
+import { drawnFigures } from "../resampling/drawn-figures.ts";
 import { type Draws, drawsFrom, drawsInputs } from "../resampling/draws-inputs.ts";
+import { everyFigure, unlikeResamples } from "../resampling/every-figure.ts";
 import {
   type FigureLaw,
   figureLaw,
@@ -15,8 +17,9 @@ import {
   resamplesOf,
   shareBelow,
 } from "../resampling/figure-law.ts";
-import { drawnFigures, everyFigure, figureOf, leftOutOnce, unlikeResamples } from "../resampling/resampled-figures.ts";
-import { resampledStatistics } from "../resampling/resampled-statistic.ts";
+import { figureOf } from "../resampling/figure-of.ts";
+import { leftOutOnce } from "../resampling/left-out-once.ts";
+import { resampledStatistics } from "../resampling/resampled-statistics.ts";
 
 /** Up to this many unlike resamples (10 records) all are taken; up to the second (12 records) where a run asks for all. */
 const FEW = 100_000;

@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { centralMoments, mean, normalQuantile } from "../../numerics/index.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 
 const needs = { rows: 3 };
 
@@ -31,11 +31,9 @@ export const concordance: Method = {
   },
   source: { citation: "Lin (1989), Biometrics 45, 255-268, with the correction of 2000", basis: "published" },
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     const n = x.length;
     const [one, two] = [centralMoments(x), centralMoments(y)];
     const [sxx, syy] = [one.m2, two.m2];
@@ -61,7 +59,7 @@ export const concordance: Method = {
     const error = Math.sqrt(variance);
     // Readings that are all the same on both sides leave nothing but rounding to judge by.
     const isKnown = Number.isFinite(error) && rest > 1e-14;
-    const half = normalQuantile((1 + level.value) / 2) * error;
+    const half = normalQuantile((1 + level) / 2) * error;
     const z = Math.atanh(ccc);
     return succeeded({
       ccc,
@@ -73,7 +71,7 @@ export const concordance: Method = {
       ci95_low: isKnown ? Math.tanh(z - half) : null,
       ci95_high: isKnown ? Math.tanh(z + half) : null,
       ccc_n_minus_1: (2 * sxy) / (sxx + syy + (shift ** 2 * (n - 1)) / n),
-      set_aside: complete.value.setAside,
+      set_aside: pair.value.setAside,
     });
   },
 };

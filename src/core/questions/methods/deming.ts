@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, standardDeviation, tQuantile } from "../../numerics/index.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 4, distinct: { x: 2, y: 2 } };
@@ -49,11 +49,9 @@ export const deming: Method = {
   },
   source: sources.linnet,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     const ratio = typeof inputs.variance_ratio === "number" ? inputs.variance_ratio : 1;
     if (!(ratio > 0)) return declined("out-of-domain", { name: "variance_ratio", needed: "a number above zero" });
     const n = x.length;
@@ -74,7 +72,7 @@ export const deming: Method = {
     ];
     if (![whole.slope, seSlope, seConstant].every(Number.isFinite))
       return declined("not-finite", { name: "the slope" });
-    const t = tQuantile((1 + level.value) / 2, n - 2);
+    const t = tQuantile((1 + level) / 2, n - 2);
     return succeeded({
       ...whole,
       se_slope: seSlope,

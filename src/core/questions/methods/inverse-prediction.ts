@@ -2,9 +2,9 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, sumOfSquares, tQuantile } from "../../numerics/index.ts";
 import { linearFit, ones } from "../fits/linear-fit.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
 import { numberInputs } from "../inputs/number-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };
 
@@ -42,19 +42,17 @@ export const inversePrediction: Method = {
     basis: "published",
   },
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
     const given = numberInputs(inputs, { y0: {}, repeats_of_y0: { above: 0, otherwise: 1 } });
     if (!given.ok) return given;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     const { y0, repeats_of_y0: repeats } = given.value;
     if (!(sumOfSquares(y) > 0)) return declined("no-spread", { column: "y" });
     const fit = linearFit([ones(y.length), x], y);
     const [constant, slope] = [fit.coefficients[0] as number, fit.coefficients[1] as number];
     if (!(fit.sigma > 0)) return declined("perfect-fit", { column: "y" });
-    const t = tQuantile((1 + level.value) / 2, fit.degreesOfFreedom);
+    const t = tQuantile((1 + level) / 2, fit.degreesOfFreedom);
     const spread = sumOfSquares(x);
     const g = (t * fit.sigma) ** 2 / (slope ** 2 * spread);
     if (!(g < 1)) return declined("slope-may-be-zero", { name: "x" });
@@ -74,7 +72,7 @@ export const inversePrediction: Method = {
       se_delta: error,
       wald_low: x0 - t * error,
       wald_high: x0 + t * error,
-      set_aside: complete.value.setAside,
+      set_aside: pair.value.setAside,
     });
   },
 };

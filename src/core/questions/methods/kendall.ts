@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { normalQuantile, normalUpperTail } from "../../numerics/index.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 import { varianceOfKendallS } from "./theil-sen.ts";
 
@@ -45,11 +45,9 @@ export const kendall: Method = {
   },
   source: sources.kendall,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     const n = x.length;
     if (n > MOST)
       return declined("out-of-domain", {
@@ -68,7 +66,7 @@ export const kendall: Method = {
     const S = concordant - discordant;
     const tau = S / Math.sqrt(untiedX * untiedY);
     const sd = Math.sqrt(varianceOfKendallS(x, y));
-    const half = n > 4 ? normalQuantile((1 + level.value) / 2) * Math.sqrt(0.437 / (n - 4)) : Number.NaN;
+    const half = n > 4 ? normalQuantile((1 + level) / 2) * Math.sqrt(0.437 / (n - 4)) : Number.NaN;
     const inside = n > 4 && Math.abs(tau) < 1;
     const untied = untiedX === (n * (n - 1)) / 2 && untiedY === untiedX;
     const fewer = Math.min(concordant, discordant);

@@ -2,8 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { leastSquaresFields, leastSquaresSpecs } from "../fits/least-squares-fields.ts";
 import { linearFit, ones } from "../fits/linear-fit.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };
@@ -24,17 +24,15 @@ export const ordinaryLeastSquares: Method = {
   fields: leastSquaresSpecs,
   source: sources.draperSmith,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     return succeeded(
       leastSquaresFields(
-        linearFit([ones(y.length), x], y, undefined, level.value),
+        linearFit([ones(y.length), x], y, undefined, level),
         y,
         true,
-        complete.value.setAside,
+        pair.value.setAside,
         numbers(inputs.predict_at).map((at) => [1, at]),
       ),
     );

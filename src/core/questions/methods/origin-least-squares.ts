@@ -2,8 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { leastSquaresFields, leastSquaresSpecs } from "../fits/least-squares-fields.ts";
 import { linearFit } from "../fits/linear-fit.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 2 };
@@ -23,15 +23,11 @@ export const originLeastSquares: Method = {
   fields: leastSquaresSpecs,
   source: sources.draperSmith,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     if (x.every((value) => value === 0)) return { ok: false, refusal: { code: "no-spread", facts: { column: "x" } } };
     const places = Array.isArray(inputs.predict_at) ? inputs.predict_at.map((at) => [Number(at)]) : [];
-    return succeeded(
-      leastSquaresFields(linearFit([x], y, undefined, level.value), y, false, complete.value.setAside, places),
-    );
+    return succeeded(leastSquaresFields(linearFit([x], y, undefined, level), y, false, pair.value.setAside, places));
   },
 };

@@ -2,8 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { normalQuantile, normalUpperTail, tTwoSided } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };
@@ -32,11 +32,9 @@ export const pearson: Method = {
   },
   source: sources.fisher,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     const [r, n] = [correlation(x, y), x.length];
     const rho0 = typeof inputs.rho0 === "number" ? inputs.rho0 : 0;
     if (!(Math.abs(rho0) < 1))
@@ -44,7 +42,7 @@ export const pearson: Method = {
     if (!(Math.abs(r) < 1)) return declined("perfect-fit", { column: "y" });
     const t = r * Math.sqrt((n - 2) / (1 - r * r));
     const error = 1 / Math.sqrt(n - 3);
-    const half = normalQuantile((1 + level.value) / 2) * error;
+    const half = normalQuantile((1 + level) / 2) * error;
     const z = (Math.atanh(r) - Math.atanh(rho0)) / error;
     const exists = n > 3;
     return succeeded({

@@ -2,8 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, tTwoSided } from "../../numerics/index.ts";
 import { fitAt, linearFit, ones } from "../fits/linear-fit.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 }, positive: ["x", "y"] };
@@ -39,12 +39,10 @@ export const powerLaw: Method = {
   },
   source: sources.duan,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
-    const fit = linearFit([ones(y.length), x.map(Math.log)], y.map(Math.log), undefined, level.value);
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
+    const fit = linearFit([ones(y.length), x.map(Math.log)], y.map(Math.log), undefined, level);
     const [constant, exponent] = [fit.coefficients[0] as number, fit.coefficients[1] as number];
     const against = typeof inputs.null_exponent === "number" ? inputs.null_exponent : -1 / 3;
     const t = (exponent - against) / (fit.standardErrors[1] as number);

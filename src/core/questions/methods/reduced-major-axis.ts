@@ -2,8 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, standardDeviation, tQuantile } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };
 
@@ -33,11 +33,9 @@ export const reducedMajorAxis: Method = {
     basis: "published",
   },
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     const [r, df] = [correlation(x, y), x.length - 2];
     if (!(Math.abs(r) > 1e-15))
       return declined("out-of-domain", {
@@ -46,7 +44,7 @@ export const reducedMajorAxis: Method = {
       });
     const slope = (Math.sign(r) * standardDeviation(y)) / standardDeviation(x);
     if (!Number.isFinite(slope)) return declined("not-finite", { name: "the slope" });
-    const B = (tQuantile((1 + level.value) / 2, df) ** 2 * Math.max(0, 1 - r * r)) / df;
+    const B = (tQuantile((1 + level) / 2, df) ** 2 * Math.max(0, 1 - r * r)) / df;
     const ends = [slope * (Math.sqrt(B + 1) - Math.sqrt(B)), slope * (Math.sqrt(B + 1) + Math.sqrt(B))];
     return succeeded({
       slope,
@@ -54,7 +52,7 @@ export const reducedMajorAxis: Method = {
       ci95_low: Math.min(...ends),
       ci95_high: Math.max(...ends),
       r,
-      set_aside: complete.value.setAside,
+      set_aside: pair.value.setAside,
     });
   },
 };

@@ -2,8 +2,8 @@ import type { Method } from "../../base/index.ts";
 import { succeeded } from "../../base/index.ts";
 import { midranks, normalQuantile, tTwoSided } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };
@@ -63,15 +63,12 @@ export const spearman: Method = {
   },
   source: sources.bonettWright,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     const [a, b, n] = [midranks(x), midranks(y), x.length];
     const rho = correlation(a, b);
-    const half =
-      n > 3 ? normalQuantile((1 + level.value) / 2) * Math.sqrt((1 + (rho * rho) / 2) / (n - 3)) : Number.NaN;
+    const half = n > 3 ? normalQuantile((1 + level) / 2) * Math.sqrt((1 + (rho * rho) / 2) / (n - 3)) : Number.NaN;
     const open = Math.abs(rho) < 1;
     const exact = n <= MOST_EXACT ? exactP(a, b, new Set(x).size < n || new Set(y).size < n) : null;
     return succeeded({

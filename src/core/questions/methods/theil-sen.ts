@@ -1,8 +1,8 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { median, normalQuantile } from "../../numerics/index.ts";
-import { completeInputs } from "../inputs/complete-inputs.ts";
-import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { levelInput } from "../inputs/level-input.ts";
+import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };
@@ -52,11 +52,9 @@ export const theilSen: Method = {
   },
   source: sources.sen1968,
   run: (inputs) => {
-    const level = levelFrom(inputs);
-    if (!level.ok) return level;
-    const complete = completeInputs(inputs, ["x", "y"], [], needs);
-    if (!complete.ok) return complete;
-    const { x, y } = complete.value.arrays as { x: Float64Array; y: Float64Array };
+    const pair = pairedRecords(inputs, needs);
+    if (!pair.ok) return pair;
+    const { x, y, level } = pair.value;
     if (x.length > MOST)
       return declined("out-of-domain", {
         name: "the number of records",
@@ -73,7 +71,7 @@ export const theilSen: Method = {
     const sorted = Float64Array.from(slopes).sort();
     const slope = median(sorted);
     const variance = varianceOfKendallS(x, y);
-    const C = normalQuantile((1 + level.value) / 2) * Math.sqrt(variance);
+    const C = normalQuantile((1 + level) / 2) * Math.sqrt(variance);
     const low = Math.floor((sorted.length - C) / 2);
     return succeeded({
       pairs: sorted.length,

@@ -1,15 +1,10 @@
 import type { Method } from "../../base/index.ts";
-import { declined, succeeded } from "../../base/index.ts";
+import { succeeded } from "../../base/index.ts";
 import { tQuantile, tTwoSided } from "../../numerics/index.ts";
-import { groupMoments } from "../groups/group-moments.ts";
-import { welchDifference } from "../groups/welch-difference.ts";
+import { meanDifference } from "../groups/mean-difference.ts";
 import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { twoSamples } from "../inputs/two-samples.ts";
 import { sources } from "./sources.ts";
-
-const listed = (value: unknown): Float64Array =>
-  Array.isArray(value) || value instanceof Float64Array
-    ? Float64Array.from(value as readonly number[]).filter((one) => !Number.isNaN(one))
-    : new Float64Array();
 
 /** Two groups, each with its own spread: difference of means with its interval. The pooled test stands beside it. */
 export const welchT: Method = {
@@ -38,27 +33,15 @@ export const welchT: Method = {
   },
   source: sources.welch,
   run: (inputs) => {
-    const level = levelFrom(inputs);
+    const [level, samples] = [levelFrom(inputs), twoSamples(inputs, 2)];
     if (!level.ok) return level;
+    if (!samples.ok) return samples;
+    const found = meanDifference(samples.value);
+    if (!found.ok) return found;
+    const { difference, standardError: se, degreesOfFreedom: df, pooledError: pooled } = found.value;
     const upper = (1 + level.value) / 2;
-    const [a, b] = [listed(inputs.a), listed(inputs.b)];
-    const all = Float64Array.from([...a, ...b]);
-    if (!all.every(Number.isFinite)) return declined("not-finite", { name: "a reading" });
-    if (Math.min(a.length, b.length) < 2)
-      return declined("too-few-records", { have: Math.min(a.length, b.length), need: 2 });
-    const first = all[0] as number;
-    const groups = groupMoments(
-      all.map((value) => value - first),
-      Int32Array.from(all, (_, i) => (i < a.length ? 0 : 1)),
-      2,
-    );
-    const { difference, standardError: se, degreesOfFreedom: df } = welchDifference(groups, 0, 1);
-    if (!(se > 0)) return declined("no-spread", { column: "values" });
-    const half = se * tQuantile(upper, df);
-    const pooledDf = all.length - 2;
-    const within = (groups.variances[0] as number) * (a.length - 1) + (groups.variances[1] as number) * (b.length - 1);
-    const pooled = Math.sqrt((within / pooledDf) * (1 / a.length + 1 / b.length));
-    const pooledHalf = pooled * tQuantile(upper, pooledDf);
+    const pooledDf = samples.value.a.length + samples.value.b.length - 2;
+    const [half, pooledHalf] = [se * tQuantile(upper, df), pooled * tQuantile(upper, pooledDf)];
     return succeeded({
       difference,
       se,

@@ -3,7 +3,7 @@ import { completeInputs } from "../inputs/complete-inputs.ts";
 import { groupColumns } from "../inputs/group-columns.ts";
 import { twoSamples } from "../inputs/two-samples.ts";
 import { canonicalOrder, codesByPlace } from "./canonical-order.ts";
-import { type ResampledStatistic, resampledStatistics } from "./resampled-statistic.ts";
+import { type ResampledStatistic, resampledStatistics } from "./resampled-statistics.ts";
 import { type Units, unitsOfRecords } from "./units-of-records.ts";
 
 /** What a run resamples; `shift` is added to a figure in the end, for x is centred before. */

@@ -1,5 +1,5 @@
 import { mean } from "../../numerics/index.ts";
-import { SUMS } from "./resampled-statistic.ts";
+import { SUMS } from "./resampled-statistics.ts";
 
 /**
  * Units that are drawn: records, or whole clusters of them. Their sums of x and y, six a unit; all values of x in rising order with the unit of each;

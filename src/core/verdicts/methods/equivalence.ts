@@ -1,40 +1,12 @@
-import { declined, type Method, type Outcome, succeeded } from "../../base/index.ts";
+import { declined, type Method, succeeded } from "../../base/index.ts";
 import { tQuantile, tUpperTail } from "../../numerics/index.ts";
-import { groupMoments, welchDifference } from "../../questions/index.ts";
-
-/** Mean of the differences with its standard error and degrees of freedom. */
-export type MeanDifference = {
-  readonly difference: number;
-  readonly standardError: number;
-  readonly degreesOfFreedom: number;
-};
-
-/**
- * Welch's difference of two means: mean(a) − mean(b), se² = va/na + vb/nb, with the degrees of freedom of Satterthwaite.
- * `a`, `b`: at least two finite values each, one unit. Refused where neither varies.
- * Source: Welch (1947), Biometrika 34, 28–35.
- */
-export function meanDifference(a: ArrayLike<number>, b: ArrayLike<number>): Outcome<MeanDifference> {
-  const fewer = Math.min(a.length, b.length);
-  if (fewer < 2) return declined("too-few-records", { have: fewer, need: 2 });
-  const first = a[0] as number;
-  const values = Float64Array.from([...Array.from(a), ...Array.from(b)], (value) => value - first);
-  const codes = Int32Array.from(values, (_, at) => (at < a.length ? 0 : 1));
-  const found = welchDifference(groupMoments(values, codes, 2), 0, 1);
-  return found.standardError > 0 ? succeeded(found) : declined("no-spread", { column: "both" });
-}
+import { type MeanDifference, meanDifference, twoSamples } from "../../questions/index.ts";
 
 /** Interval of a mean difference at a level: difference ± t(1/2 + level/2) · standard error. */
-export function differenceInterval(
-  found: MeanDifference,
-  level: number,
-): { readonly low: number; readonly high: number } {
+function differenceInterval(found: MeanDifference, level: number): { readonly low: number; readonly high: number } {
   const half = tQuantile(0.5 + level / 2, found.degreesOfFreedom) * found.standardError;
   return { low: found.difference - half, high: found.difference + half };
 }
-
-const numbers = (value: unknown) =>
-  Float64Array.from((value ?? []) as ArrayLike<number>).filter((each) => Number.isFinite(each));
 
 export const equivalence = {
   id: "equivalence",
@@ -65,7 +37,9 @@ export const equivalence = {
       return declined("out-of-domain", { name: "margin", needed: "an amount above zero" });
     if (!(alpha > 0 && alpha < 0.5))
       return declined("out-of-domain", { name: "alpha", needed: "a number between 0 and 0.5" });
-    const found = meanDifference(numbers(inputs.a), numbers(inputs.b));
+    const samples = twoSamples(inputs, 2);
+    if (!samples.ok) return samples;
+    const found = meanDifference(samples.value);
     if (!found.ok) return found;
     const { difference, standardError, degreesOfFreedom } = found.value;
     const above = tUpperTail((difference + margin) / standardError, degreesOfFreedom);

@@ -40,7 +40,7 @@ const isAdmissible = ({ along, across, poisson }: Plate) => poisson ** 2 * acros
 /** Slopes of a plate's modes as a function of its moduli: what does not depend on them is made once. */
 type SlopesByModuli = (plate: Plate) => PlateSlopes;
 
-export function thinSlopes(): SlopesByModuli {
+function thinSlopes(): SlopesByModuli {
   const integrals = legendreIntegrals(POLYNOMIALS);
   const even = parityClass(integrals, POLYNOMIALS, 0, 0);
   const odd = parityClass(integrals, POLYNOMIALS, 1, 1);

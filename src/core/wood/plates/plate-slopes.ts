@@ -37,7 +37,7 @@ const parts = ({ parity, weights }: SolvedClass, u: Float64Array, v: Float64Arra
   parity.energies.map((energy, term) => (weights[term] ?? 0) * product(u, energy, v));
 
 /** How parts of energy grow while the shapes stand still (Hellmann and Feynman), rates being those of their weights. */
-export const growth = (energy: readonly number[], rates: readonly number[]): number =>
+const growth = (energy: readonly number[], rates: readonly number[]): number =>
   energy.reduce((sum, part, term) => sum + part * (rates[term] ?? 0), 0);
 
 /**

@@ -75,6 +75,3 @@ export const resampledStatistics = {
   // The slope on a column that is 1 in a and 0 in b.
   "difference-of-means": { of: "two-groups", moves: false, meaning: "mean of a less mean of b", fromSums: slope },
 } as const satisfies Readonly<Record<string, ResampledStatistic>>;
-
-export type StatisticName = keyof typeof resampledStatistics;
-export const resampledStatistic = (name: StatisticName): ResampledStatistic => resampledStatistics[name];
