@@ -4,6 +4,7 @@ type Facts = {
   "across-contradicts-within": { group: string; across: string; within: string };
   "groups-explain-slope": { group: string };
   "slopes-differ-by-group": { group: string };
+  "another-line-as-good": { slope: string };
   "records-without-weight": { count: number; of: number };
   "one-piece-carries-it": { piece: string; without: string };
   "few-records": { have: number; need: number };
@@ -52,6 +53,8 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `Most of the slope across all records comes from differences between one ${group} and another.`,
   "slopes-differ-by-group": ({ group }) => `The slope is not the same in each ${group}; one common slope hides that.`,
   "one-piece-carries-it": ({ piece, without }) => `${piece} carries much of this answer: without it, ${without}.`,
+  "another-line-as-good": ({ slope }) =>
+    `Another line fits most of the records as well as this one, with a slope of ${slope}. Which records belong together has to be known from elsewhere.`,
   "records-without-weight": ({ count, of }) =>
     `${count} of ${of} records lie so far out that they count for nothing here. Look at them before you trust this line or another.`,
   "few-records": ({ have, need }) =>

@@ -43,7 +43,7 @@ export const pairedT: Method = {
     const se = sd / Math.sqrt(a.length);
     // Differences that are equal but for the rounding of a and b.
     const size = a.reduce((most, value, at) => Math.max(most, Math.abs(value), Math.abs(b[at] as number)), 0);
-    if (!(sd > 4 * Number.EPSILON * size)) return declined("no-spread", { column: "the difference" });
+    if (!(sd > 4 * Number.EPSILON * size)) return declined("no-spread", { column: "difference" });
     const { null_value: nullValue = 0 } = inputs;
     if (typeof nullValue !== "number" || !Number.isFinite(nullValue))
       return declined("out-of-domain", { name: "null_value", needed: "a number" });

@@ -9,6 +9,9 @@ import { ofOneSize } from "../robust/of-one-size.ts";
 import { sFit } from "../robust/s-fit.ts";
 
 const HALF = 1.54764;
+
+const slopeInWords = (coefficients: unknown): string =>
+  String(Number(Number((coefficients as readonly number[])[1]).toPrecision(3)));
 /** A scale that is rounding alone, over the median deviation of y. */
 const NOTHING = 1e-11;
 
@@ -58,6 +61,10 @@ export const robustRegression: Method = {
     mm_weights: { meaning: "weight of each record, 0 for those left out" },
     mm_se: { meaning: "standard errors, which hold with an unequal scatter; null where the records do not give them" },
     left_out: { meaning: "records that MM gives no weight at all" },
+    rival_coef: {
+      meaning:
+        "constant and slopes of another start that is as good within 2 % and more than two standard errors away; null where there is none",
+    },
     chosen: { meaning: "how the start of MM was sought" },
   },
   source: {
@@ -100,6 +107,9 @@ export const robustRegression: Method = {
     }
     const mm = mmFit(X, alike.y, start, mm_c, tuning);
     if (!mm) return declined("not-converged", { name: "the MM-estimate" });
+    const [found, errors] = [alike.plane(mm), alike.errors(mm)];
+    const other = start.rival && alike.plane({ coefficients: start.rival });
+    const isFar = other?.some((b, j) => j > 0 && !(Math.abs(b - (found[j] as number)) <= 2 * (errors[j] as number)));
     return succeeded({
       n: y.length,
       set_aside: setAside,
@@ -107,16 +117,21 @@ export const robustRegression: Method = {
       huber_scale: alike.size * huber.scale,
       huber_weights: plain(huber.weights),
       huber_se: plain(alike.errors(huber)),
-      mm_coef: plain(alike.plane(mm)),
+      mm_coef: plain(found),
       mm_scale: alike.size * mm.scale,
       mm_weights: plain(mm.weights),
-      mm_se: plain(alike.errors(mm)),
+      mm_se: plain(errors),
       left_out: mm.weights.reduce((count, weight) => count + (weight > 0 ? 0 : 1), 0),
+      rival_coef: other && isFar ? plain(other) : null,
       chosen: start.isAll
         ? `the start of MM is the best of those through every choice of ${X.length} records (${start.starts})`
         : `the start of MM is the best of those through ${start.starts} drawn choices of ${X.length} records`,
     });
   },
-  cautions: (_, { left_out, n }) =>
-    Number(left_out) > 0 ? [{ code: "records-without-weight", facts: { count: Number(left_out), of: Number(n) } }] : [],
+  cautions: (_, { left_out, n, rival_coef }) => [
+    ...(rival_coef ? [{ code: "another-line-as-good", facts: { slope: slopeInWords(rival_coef) } } as const] : []),
+    ...(Number(left_out) > 0
+      ? [{ code: "records-without-weight", facts: { count: Number(left_out), of: Number(n) } } as const]
+      : []),
+  ],
 };

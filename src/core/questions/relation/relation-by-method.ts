@@ -71,7 +71,7 @@ export function relationByMethod(input: RelationInput, design: RelationDesign, b
   if (!outcome.ok) return refusedAs(outcome.refusal);
   const { value, low, high, error } = chosen.read(outcome.value, design.sample.rows.length);
   if (typeof value !== "number" || typeof low !== "number" || typeof high !== "number")
-    return refused("too-few-records", { have: design.sample.rows.length, need: design.sample.rows.length + 2 });
+    return refused("out-of-domain", { name: by, needed: "records from which it can give an interval: more of them" });
   const isSlope = chosen.is === "slope";
   const [yWords, xWords] = [columnInWords(input.y), columnInWords(x)];
   const estimate: Estimate = {

@@ -21,7 +21,7 @@ export const drawsInputs = (what: string, few: string): Readonly<Record<"mode" |
     optional: true,
     meaning: `${what} drawn, ${DRAWS} unless given`,
   },
-  seed: { kind: "number", optional: true, meaning: `seed of the draws, ${SEED} unless given` },
+  seed: { kind: "number", atLeast: 0, whole: true, optional: true, meaning: `seed of the draws, ${SEED} unless given` },
 });
 
 export type Draws = { readonly mode: "exact" | "drawn" | null; readonly draws: number; readonly seed: number };
@@ -30,8 +30,8 @@ export type Draws = { readonly mode: "exact" | "drawn" | null; readonly draws: n
 export function drawsFrom({ mode, draws = DRAWS, seed = SEED }: MethodInputs): Outcome<Draws> {
   if (typeof draws !== "number" || !Number.isInteger(draws) || draws < 100 || draws > MOST_DRAWS)
     return declined("out-of-domain", { name: "draws", needed: `a whole number from 100 to ${MOST_DRAWS}` });
-  if (typeof seed !== "number" || !Number.isFinite(seed))
-    return declined("out-of-domain", { name: "seed", needed: "a number" });
+  if (typeof seed !== "number" || !Number.isSafeInteger(seed) || seed < 0)
+    return declined("out-of-domain", { name: "seed", needed: "a whole number from 0" });
   if (mode !== undefined && mode !== "exact" && mode !== "drawn")
     return declined("out-of-domain", { name: "mode", needed: "exact or drawn" });
   return succeeded({ mode: mode ?? null, draws, seed });

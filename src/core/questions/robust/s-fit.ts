@@ -18,6 +18,8 @@ export type SFit = {
   /** Starts that were tried, and whether those were all choices of p records. */
   readonly starts: number;
   readonly isAll: boolean;
+  /** Another plane whose scale is as small within RIVAL; null where there is none. */
+  readonly rival: Float64Array | null;
 };
 /** c of the bisquare and the share that the mean of rho must have. */
 export type STuning = { readonly c: number; readonly breakdown: number };
@@ -28,6 +30,8 @@ const MOST = 500;
 const BEST = 10;
 const LAST = 3;
 const STEPS = 500;
+/** A plane whose scale is larger by no more than this share is as good for all that the records say. */
+const RIVAL = 0.02;
 const SEED = 20260314;
 /** What rounding leaves of a residual that is zero. */
 const NOTHING = 1e-12;
@@ -145,6 +149,14 @@ function candidates(X: readonly Float64Array[], y: Float64Array, tuning: STuning
   return { best, ...tried };
 }
 
+/** Planes in their order, each once. */
+const unlikeOnes = (planes: readonly Candidate[]): readonly Candidate[] =>
+  planes.filter((one, i) =>
+    planes
+      .slice(0, i)
+      .every(({ coefficients }) => coefficients.some((b, j) => Math.abs(b - (one.coefficients[j] as number)) > 1e-6)),
+  );
+
 /**
  * The S-estimate of regression with the bisquare: least S-scale of the residuals, from many starts (every choice of p records where they are few, else seeded
  * draws), each concentrated and the best carried to the end (fast-S). X: p columns of length n >= 2 p + 1, of full rank, they and y of about the size 1. Deterministic, whatever
@@ -165,11 +177,16 @@ export function sFit(X: readonly Float64Array[], y: Float64Array, tuning: STunin
       .sort((one, other) => one.scale - other.scale);
   };
   const { best, starts, isAll } = candidates(X.map(at(some)), at(some)(y), tuning);
-  const unlike = ended(some, best).filter(
-    (one, i, all) => i === 0 || one.scale > (all[i - 1] as Candidate).scale * (1 + 1e-9),
-  );
-  const [first] = ended(order, unlike.slice(0, LAST));
+  const [first, ...others] = ended(order, unlikeOnes(ended(some, best)).slice(0, LAST));
   if (!first) return null;
   const { coefficients, scale } = first;
-  return { coefficients, residuals: residualsOf(X, y, coefficients), scale, starts, isAll };
+  const [rival] = unlikeOnes([first, ...others.filter((one) => one.scale <= scale * (1 + RIVAL))]).slice(1);
+  return {
+    coefficients,
+    residuals: residualsOf(X, y, coefficients),
+    scale,
+    starts,
+    isAll,
+    rival: rival?.coefficients ?? null,
+  };
 }

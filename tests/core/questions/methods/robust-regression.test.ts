@@ -139,6 +139,21 @@ describe("units and places", () => {
       for (const [j, value] of (found[name] as readonly number[]).entries())
         closeTo(back[name]?.[j] as number, value, 1e-9);
   });
+  it("two lines through half of the records each are both given, and said", () => {
+    const half = Array.from({ length: 12 }, (_, i) => ({ at: i + 1, up: 2 * (i + 1) + ((i * 7) % 5) / 10 }));
+    const [x, y] = [
+      [...half, ...half].map(({ at }) => at),
+      half.flatMap(({ up }) => up).concat(half.map(({ up }) => -up)),
+    ];
+    const found = run({ x, y }) as unknown as { mm_coef: number[]; rival_coef: number[] };
+    expect(Math.abs(found.mm_coef[1]!)).toBeGreaterThan(1.5);
+    expect(Math.sign(found.rival_coef[1]!)).toBe(-Math.sign(found.mm_coef[1]!));
+    closeTo(Math.abs(found.rival_coef[1]!), Math.abs(found.mm_coef[1]!), 0.1);
+    const [caution] = robustRegression.cautions?.({ x, y }, found as never) ?? [];
+    expect(caution?.code).toBe("another-line-as-good");
+    const { y: plain, x1, x2 } = records(40, 6, 3);
+    expect(run({ y: plain, x1, x2 })).toMatchObject({ rival_coef: null });
+  });
   it("nor does it where two lines are as good as each other", () => {
     const half = Array.from({ length: 12 }, (_, i) => ({ x: i + 1, y: 2 * (i + 1) + ((i * 7) % 5) / 10 }));
     const both = [...half, ...half.map(({ x, y }) => ({ x, y: -y }))];
