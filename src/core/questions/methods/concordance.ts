@@ -1,6 +1,7 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { centralMoments, mean, normalQuantile } from "../../numerics/index.ts";
+import { crossProducts } from "../fits/cross-products.ts";
 import { levelInput } from "../inputs/level-input.ts";
 import { pairedRecords } from "../inputs/paired-records.ts";
 
@@ -40,8 +41,7 @@ export const concordance: Method = {
     if (!Number.isFinite(sxx) || !Number.isFinite(syy))
       return declined("not-finite", { name: "the scatter of x or y" });
     if (!(sxx > 0) || !(syy > 0)) return declined("no-spread", { column: sxx > 0 ? "y" : "x" });
-    let sxy = 0;
-    for (let i = 0; i < n; i++) sxy += (((x[i] as number) - one.mean) * ((y[i] as number) - two.mean)) / n;
+    const sxy = crossProducts(x, y).xy / n;
     // The mean of the differences, not the difference of the means: a common offset costs no digits.
     const shift = mean(x.map((value, i) => value - (y[i] as number)));
     const ccc = (2 * sxy) / (sxx + syy + shift ** 2);

@@ -1,6 +1,7 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { mean, standardDeviation, tQuantile } from "../../numerics/index.ts";
+import { crossProducts } from "../fits/cross-products.ts";
 import { levelInput } from "../inputs/level-input.ts";
 import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
@@ -9,18 +10,11 @@ const needs = { rows: 4, distinct: { x: 2, y: 2 } };
 
 /** Deming's line for a known ratio of error variances (y over x): slope and constant; NaN where x and y do not vary together. */
 export function demingLine(x: Float64Array, y: Float64Array, ratio: number): { slope: number; intercept: number } {
-  const [mx, my] = [mean(x), mean(y)];
-  let [xx, yy, xy] = [0, 0, 0];
-  for (let i = 0; i < x.length; i++) {
-    const [dx, dy] = [(x[i] as number) - mx, (y[i] as number) - my];
-    xx += dx * dx;
-    yy += dy * dy;
-    xy += dx * dy;
-  }
+  const { meanX, meanY, xx, yy, xy } = crossProducts(x, y);
   const d = yy - ratio * xx;
   const root = Math.sqrt(d * d + 4 * ratio * xy * xy);
   const slope = d >= 0 ? (d + root) / (2 * xy) : (2 * ratio * xy) / (root - d);
-  return { slope, intercept: my - slope * mx };
+  return { slope, intercept: meanY - slope * meanX };
 }
 
 /** Both quantities measured with error of a known ratio: the line, with leave-one-out standard errors. */
