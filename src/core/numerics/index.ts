@@ -65,6 +65,7 @@ export * from "./optimization/bracketed-minimum.ts";
 export * from "./optimization/climbed.ts";
 export * from "./optimization/quantile-plane.ts";
 export * from "./pair-difference-of-rank.ts";
+export * from "./pair-orders.ts";
 export * from "./quantile.ts";
 export * from "./quantile-of-type.ts";
 export * from "./sampling/draw-to-front.ts";

@@ -1,13 +1,13 @@
 import type { Method } from "../../base/index.ts";
-import { declined, succeeded } from "../../base/index.ts";
-import { normalQuantile, normalUpperTail } from "../../numerics/index.ts";
+import { succeeded } from "../../base/index.ts";
+import { normalQuantile, normalUpperTail, pairOrders } from "../../numerics/index.ts";
+import { varianceOfKendallS } from "../fits/variance-of-kendall-s.ts";
 import { levelInput } from "../inputs/level-input.ts";
 import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
-import { varianceOfKendallS } from "./theil-sen.ts";
 
 const needs = { rows: 3, distinct: { x: 2, y: 2 } };
-const [MOST, MOST_EXACT] = [3000, 10];
+const MOST_EXACT = 10;
 
 /** How many orders of n things have each number of inversions, divided by n!; index = discordant pairs. */
 function inversionShares(n: number): Float64Array {
@@ -49,20 +49,7 @@ export const kendall: Method = {
     if (!pair.ok) return pair;
     const { x, y, level } = pair.value;
     const n = x.length;
-    if (n > MOST)
-      return declined("out-of-domain", {
-        name: "the number of records",
-        needed: `${MOST} at most, for all pairs are formed`,
-      });
-    let [concordant, discordant, untiedX, untiedY] = [0, 0, 0, 0];
-    for (let i = 0; i < n; i++)
-      for (let j = i + 1; j < n; j++) {
-        const [a, b] = [Math.sign((x[j] as number) - (x[i] as number)), Math.sign((y[j] as number) - (y[i] as number))];
-        if (a * b > 0) concordant++;
-        if (a * b < 0) discordant++;
-        if (a !== 0) untiedX++;
-        if (b !== 0) untiedY++;
-      }
+    const { concordant, discordant, untiedX, untiedY } = pairOrders(x, y);
     const S = concordant - discordant;
     const tau = S / Math.sqrt(untiedX * untiedY);
     const sd = Math.sqrt(varianceOfKendallS(x, y));

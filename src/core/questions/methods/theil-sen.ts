@@ -1,30 +1,13 @@
 import type { Method } from "../../base/index.ts";
 import { declined, succeeded } from "../../base/index.ts";
 import { median, normalQuantile } from "../../numerics/index.ts";
+import { varianceOfKendallS } from "../fits/variance-of-kendall-s.ts";
 import { levelInput } from "../inputs/level-input.ts";
 import { pairedRecords } from "../inputs/paired-records.ts";
 import { sources } from "./sources.ts";
 
 const needs = { rows: 3, distinct: { x: 2 } };
 const MOST = 3000;
-
-const tiesOf = (values: Float64Array): readonly number[] => {
-  const counts = new Map<number, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  return [...counts.values()];
-};
-
-/** Variance of Kendall's S with ties in both. Source: Kendall (1970), eq. 4.3. */
-export function varianceOfKendallS(x: Float64Array, y: Float64Array): number {
-  const n = x.length;
-  const sum = (ties: readonly number[], of: (t: number) => number) => ties.reduce((total, t) => total + of(t), 0);
-  const [t, u] = [tiesOf(x), tiesOf(y)];
-  const whole = (k: number) => k * (k - 1) * (2 * k + 5);
-  const [pairs, triples] = [(k: number) => k * (k - 1), (k: number) => k * (k - 1) * (k - 2)];
-  const first = (whole(n) - sum(t, whole) - sum(u, whole)) / 18;
-  const second = n > 2 ? (sum(t, triples) * sum(u, triples)) / (9 * triples(n)) : 0;
-  return first + second + (sum(t, pairs) * sum(u, pairs)) / (2 * pairs(n));
-}
 
 /** Median of the slopes of all pairs with unlike x; the interval comes from Kendall's S (Sen 1968). Half the records may lie anywhere before it moves far. */
 export const theilSen: Method = {
