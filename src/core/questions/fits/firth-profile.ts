@@ -1,9 +1,21 @@
-import { bracketedRoot, type Climbed, chiSquareQuantile, chiSquareUpperTail } from "../../numerics/index.ts";
+import {
+  bracketedRoot,
+  type Climbed,
+  chiSquareQuantile,
+  chiSquareUpperTail,
+  generatorFromSeed,
+  quickNormalQuantile,
+} from "../../numerics/index.ts";
 import { firthFit, type Logistic } from "./firth-fit.ts";
 
 const MOST_REACHES = 60;
 /** Tops found last from which a fit starts as well. */
 const KEPT = 4;
+/** Starts all about, from which an end is tried once more. */
+const SCATTERED = 24;
+const SEED = 20260314;
+/** More records than this are seldom parted so nearly that the profile has several tops. */
+const FEW = 200;
 
 /** Interval and p of one coefficient from the penalized likelihood with the others refitted; an end that is not found is NaN. */
 export type FirthProfile = { readonly low: number; readonly high: number; readonly p: number };
@@ -38,19 +50,34 @@ export function firthProfile(data: Logistic, top: Climbed, at: number, error: nu
     found = [...found, fit].slice(-KEPT);
     return top.height - fit.height;
   };
+  // A top that nothing so far has led to may still be higher at an end: from there the search for the end goes on.
+  const higherAt = (value: number): Climbed | null => {
+    const generator = generatorFromSeed(SEED).split("starts of a profile");
+    const normal = () => quickNormalQuantile(generator.next() || 2 ** -54);
+    for (let start = 0; start < SCATTERED && data.y.length <= FEW; start++) {
+      const place = top.place.map((one, j) => (j === at ? value : one * (1 + 3 * normal()) + 2 * normal()));
+      const fit = firthFit(data, place, at);
+      if (fit && top.height - fit.height < limit - 1e-6) return fit;
+    }
+    return null;
+  };
   const end = (side: number): number => {
     [last, found] = [top, [top]];
     let [near, far] = [estimate, estimate + side * error];
     for (let reach = 0; reach < MOST_REACHES; reach++) {
       const fall = fallAt(far);
       if (Number.isNaN(fall)) return Number.NaN;
-      if (fall > limit)
-        return bracketedRoot(
-          (value) => fallAt(value) - limit,
+      if (fall > limit) {
+        const value = bracketedRoot(
+          (each) => fallAt(each) - limit,
           Math.min(near, far),
           Math.max(near, far),
           1e-10 * (1 + Math.abs(far)),
         );
+        const higher = higherAt(value);
+        if (!higher) return value;
+        [last, found, far] = [higher, [...found, higher].slice(-KEPT), value];
+      }
       [near, far] = [far, far + 0.5 * (far - estimate)];
     }
     return Number.NaN;
