@@ -88,12 +88,29 @@ function symbolsOf(names: readonly string[], symbols: readonly string[]): Readon
   return found;
 }
 
-/** Correlations as a list of records, or as `r_AB` beside the numbers. */
+/** The pairs of a square table of correlations, rows and columns in the order of the entries. */
+const pairsOfTable = (table: readonly (readonly unknown[])[], entries: readonly Entry[]): readonly Inputs[] =>
+  table.flatMap((row, i) =>
+    row
+      .slice(0, i)
+      .flatMap((coefficient, j) =>
+        coefficient === 0 ? [] : [{ between: [entries[i]?.name, entries[j]?.name], coefficient }],
+      ),
+  );
+
+/** Correlations as a list of records, as a square table, or as `r_AB` beside the numbers. */
 function correlationsOf({ data, options }: StatsCase, entries: readonly Entry[]): readonly Inputs[] {
   const all = { ...data, ...options };
   const stated = all.correlations ?? all.correlation;
+  const isTable = Array.isArray(stated) && stated.length === entries.length && stated.every(Array.isArray);
   const listed = (
-    Array.isArray(stated) ? stated : isRecord(stated) && stated.between ? [stated] : []
+    isTable
+      ? pairsOfTable(stated as readonly (readonly unknown[])[], entries)
+      : Array.isArray(stated)
+        ? stated
+        : isRecord(stated) && stated.between
+          ? [stated]
+          : []
   ) as readonly Inputs[];
   const pairs = entries.flatMap((a) => entries.map((b) => [a.name, b.name] as const));
   const lettered = Object.entries({ ...all, ...(isRecord(stated) ? stated : {}) }).flatMap(([key, value]) => {
