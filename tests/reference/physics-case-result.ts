@@ -1,7 +1,7 @@
 // A case of wood physics through the methods of its quantity, and the values back in the units that the case asks for.
 import { methodRun } from "../../src/cli/method-answer.ts";
 import type { Method } from "../../src/core/base/index.ts";
-import { fromSi, unitFromText } from "../../src/core/units/index.ts";
+import { fromSi, toSi, unitFromText } from "../../src/core/units/index.ts";
 import { acousticsAdapters } from "./adapters/acoustics-adapters.ts";
 import { barAdapters } from "./adapters/bar-adapters.ts";
 import { densityAdapters } from "./adapters/density-adapters.ts";
@@ -63,9 +63,14 @@ export function physicsCaseResult(
     if ("refused" in made) return { refused: made.refused.sentence };
     cautions.push(...(made.cautions ?? []).map(({ sentence }) => sentence));
     const result = made.result as Readonly<Record<string, unknown>>;
+    const units = way.shownIn?.(one) ?? {};
     for (const [theirs, ours] of Object.entries(way.fields)) {
       const wanted = one.expected[theirs] ?? { value: null, unit: "1" };
-      if (result[ours] !== undefined) fields[theirs] = shown(result[ours], method.fields[ours]?.dimension, wanted);
+      if (result[ours] === undefined) continue;
+      const own = PLAIN.has(units[theirs] ?? "1") ? null : unitFromText(units[theirs] ?? "1");
+      fields[theirs] = own
+        ? shown(toSi(Number(result[ours]), own), own.code, wanted)
+        : shown(result[ours], method.fields[ours]?.dimension, wanted);
     }
   }
   if (!hasRun) return null;

@@ -38,6 +38,8 @@ type Facts = {
   "axes-doubtful": { ratio: string };
   "modes-mixed": { along: string; across: string };
   "cross-not-second": { ratio: string };
+  "large-deflection": { share: string; limit: string };
+  "shape-too-short": { what: string; ratio: string; limit: number };
   "shear-left-out": { what: string; ratio: string; limit: number };
   "lower-bound": { name: string; share: string };
 };
@@ -115,6 +117,10 @@ export const cautions: { readonly [C in CautionCode]: (facts: Facts[C]) => strin
     `The first bending along (${along}) and across (${across}) lie within 25 % of each other, near a/b = (E_L/E_R)^(1/4): there they mix into a ring and a cross, so their names are not safe and formulas for a single mode must not be used.`,
   "cross-not-second": ({ ratio }) =>
     `The frequency across is ${ratio} times the one along: beyond 5.4, a/b above 2.32 (E_L/E_R)^(1/4), the next even bending along lies below it and may be taken for it. Look at the nodal lines.`,
+  "large-deflection": ({ share, limit }) =>
+    `The deflection is ${share} of the span. The formula is for small ones, up to about ${limit}: take a lighter load.`,
+  "shape-too-short": ({ what, ratio, limit }) =>
+    `${what} is ${ratio}. The formula is for about ${limit} and more; below, what happens at the ends counts.`,
   "shear-left-out": ({ what, ratio, limit }) =>
     `${what} is ${ratio}, below ${limit}: shear and rotary inertia lower the frequency noticeably and are not corrected here, so a modulus comes out too low. Give a shear factor or use the calculation with shear.`,
   "lower-bound": ({ name, share }) => `${name} by this formula is a lower bound: it comes out about ${share} too low.`,

@@ -79,7 +79,7 @@ export const unitsOfLength: readonly UnitRecord[] = [
   },
   {
     code: "L",
-    spellings: ["l", "litre", "litres", "liter", "liters"],
+    spellings: ["l", "litre", "litres", "liter", "liters", "dm3", "dm³"],
     shown: "L",
     words: ["litre", "litres"],
     dimension: { length: [3, 1] },

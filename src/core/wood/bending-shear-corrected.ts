@@ -14,6 +14,9 @@ export const bendingShearCorrected = (
   coefficient = 5 / 6,
 ): number => apparent * (1 + (modulusRatio * (thickness / span) ** 2) / coefficient);
 
+/** Span over thickness from which on what the load and the supports press in locally is left out without a word. Common practice, no source. */
+const LONG = 5;
+
 export const bendingShearCorrectedMethod = woodMethod({
   id: "bending-shear-corrected",
   name: "Young's modulus of three-point bending freed of shear",
@@ -29,4 +32,13 @@ export const bendingShearCorrectedMethod = woodMethod({
   run: ({ apparent, modulusRatio, thickness, span, coefficient }) => ({
     youngsModulus: bendingShearCorrected(apparent, modulusRatio, thickness, span, coefficient),
   }),
+  cautions: ({ span, thickness }) =>
+    span < LONG * thickness
+      ? [
+          {
+            code: "shape-too-short",
+            facts: { what: "Span over thickness", ratio: (span / thickness).toFixed(1), limit: LONG },
+          },
+        ]
+      : [],
 });

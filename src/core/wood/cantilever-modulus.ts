@@ -1,4 +1,5 @@
 import { power } from "../base/index.ts";
+import { deflectionCautions } from "./deflection-cautions.ts";
 import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
 import { modulusField, positive, woodMethod } from "./wood-method.ts";
@@ -30,5 +31,8 @@ export const cantileverModulusMethod = woodMethod({
   run: ({ force, deflection, length, width, thickness }) => ({
     youngsModulus: cantileverModulus(force, deflection, length, width, thickness),
   }),
-  cautions: ({ length, thickness }) => shearCautions("Free length", length, thickness),
+  cautions: ({ deflection, length, thickness }) => [
+    ...deflectionCautions(deflection, length),
+    ...shearCautions("Free length", length, thickness),
+  ],
 });

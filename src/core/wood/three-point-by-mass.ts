@@ -1,3 +1,4 @@
+import { deflectionCautions } from "./deflection-cautions.ts";
 import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
 import { threePointModulus } from "./three-point-modulus.ts";
@@ -34,5 +35,8 @@ export const threePointByMassMethod = woodMethod({
     youngsModulus: threePointByMass(mass, deflection, span, width, thickness),
     force: mass * STANDARD_GRAVITY,
   }),
-  cautions: ({ span, thickness }) => shearCautions("Span", span, thickness),
+  cautions: ({ deflection, span, thickness }) => [
+    ...deflectionCautions(deflection, span),
+    ...shearCautions("Span", span, thickness),
+  ],
 });

@@ -1,4 +1,5 @@
 import { power } from "../base/index.ts";
+import { deflectionCautions } from "./deflection-cautions.ts";
 import { shearCautions } from "./shear-cautions.ts";
 import { sources } from "./sources.ts";
 import { modulusField, positive, woodMethod } from "./wood-method.ts";
@@ -31,5 +32,8 @@ export const threePointModulusMethod = woodMethod({
   run: ({ force, deflection, span, width, thickness }) => ({
     youngsModulus: threePointModulus(force, deflection, span, width, thickness),
   }),
-  cautions: ({ span, thickness }) => shearCautions("Span", span, thickness),
+  cautions: ({ deflection, span, thickness }) => [
+    ...deflectionCautions(deflection, span),
+    ...shearCautions("Span", span, thickness),
+  ],
 });

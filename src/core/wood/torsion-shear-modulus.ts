@@ -22,6 +22,9 @@ export function torsionShearModulus(
   return (density * (2 * length * frequency) ** 2 * Ip) / J;
 }
 
+/** Length over width from which on the ends, which cannot warp freely as the formula has it, are left out without a word. Common practice, no source. */
+const LONG = 4;
+
 export const torsionShearModulusMethod = woodMethod({
   id: "torsion-shear-modulus",
   name: "shear modulus from the twisting frequency of a strip",
@@ -37,4 +40,13 @@ export const torsionShearModulusMethod = woodMethod({
   run: ({ density, frequency, length, width, thickness }) => ({
     shearModulus: torsionShearModulus(density, frequency, length, width, thickness),
   }),
+  cautions: ({ length, width }) =>
+    length < LONG * width
+      ? [
+          {
+            code: "shape-too-short",
+            facts: { what: "Length over width", ratio: (length / width).toFixed(1), limit: LONG },
+          },
+        ]
+      : [],
 });

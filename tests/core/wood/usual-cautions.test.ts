@@ -22,6 +22,9 @@ describe("values within what is usual travel without a caution", () => {
     ["sound-speed", { youngsModulus: 0.45e9, density: 160 }],
     ["flight-stiffness", { density: 425, length: 0.56, time: 107.2e-6 }],
     ["quality-from-bandwidth", { frequency: 69.3, bandwidth: 0.62 }],
+    ["three-point-stiffness", { force: 4.9, deflection: 0.0019, span: 0.45, width: 0.2, thickness: 0.003 }],
+    ["torsion-shear-modulus", { density: 400, frequency: 60, length: 0.55, width: 0.05, thickness: 0.0034 }],
+    ["bending-shear-corrected", { apparent: 11e9, modulusRatio: 16, thickness: 0.018, span: 0.4 }],
     ["bar-stiffness-by-mode", { ...bar, mode: 1 }],
     ["plate-frequencies", { ...plate, thickness: 0.004 }],
     ["bar-stiffness-uncertainty", { ...bar, ...surely, thicknessUncertainty: 0.00003 }],
@@ -46,6 +49,22 @@ describe("values that no wood has are answered with a caution", () => {
     ["air-sound-speed", { temperature: 341 }, "unusual-size"],
     ["tap-radiation-ratio", { mass: 0.184, length: 0.055, width: 0.205, frequency: 69 }, "unusual-size"],
     ["bar-shear-factor", { slenderness: 0.3, modulusRatio: 16 }, "unusual-size"],
+    [
+      "three-point-stiffness",
+      { force: 50, deflection: 0.06, span: 0.45, width: 0.2, thickness: 0.003 },
+      "large-deflection",
+    ],
+    [
+      "cantilever-stiffness",
+      { force: 1, deflection: 0.05, length: 0.3, width: 0.05, thickness: 0.003 },
+      "large-deflection",
+    ],
+    [
+      "torsion-shear-modulus",
+      { density: 400, frequency: 165, length: 0.08, width: 0.05, thickness: 0.0034 },
+      "shape-too-short",
+    ],
+    ["bending-shear-corrected", { apparent: 11e9, modulusRatio: 16, thickness: 0.018, span: 0.06 }, "shape-too-short"],
     [
       "three-point-relative-uncertainty",
       { force: 0, length: 0, width: 0, deflection: 0, thickness: 0.7 },

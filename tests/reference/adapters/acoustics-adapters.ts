@@ -66,6 +66,8 @@ export const acousticsAdapters: PhysicsAdapters = {
     {
       method: "quality-from-decrement",
       inputs: { a1: "first", an: "later", n: "swings" },
+      // Two amplitudes of one unit, whatever it is: their ratio counts.
+      made: ({ inputs: { a1, an } }) => (a1?.unit === an?.unit ? { first: a1?.value, later: an?.value } : {}),
       fields: { Q: "quality", ...loss },
     },
   ],

@@ -138,6 +138,10 @@ export const errorAdapters: PhysicsAdapters = {
           uncertainties: errors.map((each) => inUnit(each, unit)),
         };
       },
+      shownIn: (one) => {
+        const unit = wantedUnit(one, "mean", listedInputs(one, "x")[0]?.unit ?? "1");
+        return { mean: unit, u: unit };
+      },
     },
   ],
 };

@@ -12,6 +12,8 @@ export type PhysicsWay = {
   readonly fixed?: Readonly<Record<string, unknown>>;
   /** Further inputs that are made of several of the case's: lists, files. */
   readonly made?: (one: PhysicsCase) => Readonly<Record<string, unknown>>;
+  /** Units of fields that are in those of the inputs, by the case's names. */
+  readonly shownIn?: (one: PhysicsCase) => Readonly<Record<string, string>>;
 };
 export type PhysicsAdapters = Readonly<Record<string, readonly PhysicsWay[]>>;
 
