@@ -16,5 +16,9 @@ if (places.length === 0) {
     const result = resultOf(one);
     if (result) results[one.id] = result;
   }
+  // Whoever reads may have read enough.
+  process.stdout.on("error", (failure: NodeJS.ErrnoException) => {
+    if (failure.code !== "EPIPE") process.exitCode = 1;
+  });
   process.stdout.write(`${JSON.stringify(results, null, 1)}\n`);
 }
