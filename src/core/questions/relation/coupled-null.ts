@@ -1,6 +1,6 @@
-import { generatorFromSeed, quantile, quickNormalQuantile } from "../../numerics/index.ts";
+import { drawToFront, generatorFromSeed, leastSquares, quantile, quickNormalQuantile } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
-import { linearFit } from "../fits/linear-fit.ts";
+
 import type { RelationDesign } from "./relation-design.ts";
 import type { SharedError } from "./shared-errors.ts";
 
@@ -27,7 +27,7 @@ const SEED = 20260314;
 /** What the other columns of the design leave of some values, at evenly spread records. */
 function left(design: RelationDesign, values: Float64Array, place: number, at: Int32Array): Float64Array {
   const others = design.columns.filter((_, j) => j !== place);
-  const { residuals } = linearFit(others, values);
+  const { residuals } = leastSquares(others, values);
   return Float64Array.from(at, (i) => residuals[i] as number);
 }
 
@@ -45,12 +45,10 @@ export function coupledNull(design: RelationDesign, which: number, errors: reado
   const [ownX, ownY] = [left(design, x, place, at), left(design, design.y, place, at)];
   const generator = generatorFromSeed(SEED).split("shared errors");
   const [drawnX, drawnY, deck] = [new Float64Array(size), new Float64Array(size), ownY.slice()];
+  const words = new Uint32Array(size);
   const draws = Math.max(FEWEST, Math.min(MOST_DRAWS, Math.floor(WORK / size)));
   const drawn = Float64Array.from({ length: draws }, () => {
-    for (let i = size - 1; i > 0; i--) {
-      const other = Math.floor(generator.next() * (i + 1));
-      [deck[i], deck[other]] = [deck[other] as number, deck[i] as number];
-    }
+    drawToFront(deck, size, generator, words);
     drawnX.set(ownX);
     drawnY.set(deck);
     for (const error of errors)

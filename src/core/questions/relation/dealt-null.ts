@@ -1,8 +1,7 @@
 import type { QuantityColumn } from "../../columns/index.ts";
-import { generatorFromSeed, quantile } from "../../numerics/index.ts";
+import { drawToFront, generatorFromSeed, leastSquares, quantile } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
-import { linearFit } from "../fits/linear-fit.ts";
-import { sampled } from "../sample-from-columns.ts";
+
 import { errorsOf } from "./errors-of.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
@@ -53,17 +52,13 @@ export function dealtNull(
     .filter((_, j) => j !== place)
     .map((column) => (at.length === n ? column : Float64Array.from(at, (i) => column[i] as number)));
   const term = (values: Float64Array) => (input.powerLaw ? values.map(Math.log) : values);
-  const left = (values: Float64Array) => linearFit(others, term(values)).residuals;
-  const valuesOf = (column: QuantityColumn) =>
-    Float64Array.from(at, (i) => sampled(column.values, design.sample)[i] as number);
+  const left = (values: Float64Array) => leastSquares(others, term(values)).residuals;
+  const valuesOf = (column: QuantityColumn) => Float64Array.from(rows, (row) => column.values[row] as number);
   const [own, kept] = [valuesOf(computed), left(valuesOf(other))];
   const generator = generatorFromSeed(SEED).split("dealt out");
-  const deck = Int32Array.from({ length: size }, (_, i) => i);
+  const [deck, words] = [Float64Array.from({ length: size }, (_, i) => i), new Uint32Array(size)];
   const drawn = Float64Array.from({ length: DRAWS }, () => {
-    for (let i = size - 1; i > 0; i--) {
-      const swap = Math.floor(generator.next() * (i + 1));
-      [deck[i], deck[swap]] = [deck[swap] as number, deck[i] as number];
-    }
+    drawToFront(deck, size, generator, words);
     const dealt = Float64Array.from(deck, (from, i) => {
       const power = powers.reduce(
         (sum, { logs, exponents }) =>

@@ -10,7 +10,7 @@ export type GroupsFound = {
   readonly cautions: readonly Caution[];
   /** The other slope of each label worth telling: across all records where the design has its groups, within them where it has not. */
   readonly estimates: readonly Estimate[];
-  /** The label whose groups make the slope across all records mislead most, and the first of `estimates`; null where none does. */
+  /** The label whose groups make the slope across all records mislead most, and the slope within them where the design has not its own groups; null where none does. */
   readonly misleading: {
     readonly group: string;
     readonly contradicts: boolean;
@@ -37,14 +37,15 @@ export function groupsFound(input: RelationInput, design: RelationDesign): Group
   const limit = 0.05 / groups.length;
   const differs = (one: GroupsBehindSlope) => one.sameSlopes < limit;
   const shown = design.shown[0];
-  const estimates = groups.flatMap((one) => {
+  const told = groups.flatMap((one) => {
     if (!shown || !(one.contradicts || one.explains || design.groups)) return [];
     const [fit, at, name] = design.groups
       ? ([one.pooled, 1, `slope across all records of ${columnInWords(input.y)}`] as const)
       : ([one.common, one.at, `slope within ${columnInWords(one.column)}`] as const);
     const [value, high] = [fit.coefficients[at] as number, fit.high[at] as number];
     const named = input.powerLaw ? name.replace("slope", "exponent") : name;
-    return [slopeEstimate(named, value, high - value, fit.standardErrors[at] as number, fit.degreesOfFreedom, shown)];
+    const error = fit.standardErrors[at] as number;
+    return [{ one, slope: slopeEstimate(named, value, high - value, error, fit.degreesOfFreedom, shown) }];
   });
   const worst = groups.find((one) => one.contradicts) ?? groups.find((one) => one.explains);
   return {
@@ -61,12 +62,12 @@ export function groupsFound(input: RelationInput, design: RelationDesign): Group
       };
     }),
     cautions: groups.flatMap((one) => cautionsOf(one, differs(one), input.within != null)),
-    estimates,
+    estimates: told.map(({ slope }) => slope),
     misleading: worst
       ? {
           group: columnInWords(worst.column),
           contradicts: worst.contradicts,
-          slope: design.groups ? undefined : estimates[0],
+          slope: design.groups ? undefined : told.find(({ one }) => one === worst)?.slope,
         }
       : null,
   };
