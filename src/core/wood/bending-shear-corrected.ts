@@ -1,4 +1,5 @@
 import { shearCoefficient } from "./shear-coefficient.ts";
+import { shortShapeCautions } from "./short-shape-cautions.ts";
 import { sources } from "./sources.ts";
 import { modulusField, positive, woodMethod, woodModulus } from "./wood-method.ts";
 
@@ -32,13 +33,5 @@ export const bendingShearCorrectedMethod = woodMethod({
   run: ({ apparent, modulusRatio, thickness, span, coefficient }) => ({
     youngsModulus: bendingShearCorrected(apparent, modulusRatio, thickness, span, coefficient),
   }),
-  cautions: ({ span, thickness }) =>
-    span < LONG * thickness
-      ? [
-          {
-            code: "shape-too-short",
-            facts: { what: "Span over thickness", ratio: (span / thickness).toFixed(1), limit: LONG },
-          },
-        ]
-      : [],
+  cautions: ({ span, thickness }) => shortShapeCautions("Span over thickness", span, thickness, LONG),
 });

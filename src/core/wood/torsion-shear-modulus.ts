@@ -1,4 +1,5 @@
 import { power } from "../base/index.ts";
+import { shortShapeCautions } from "./short-shape-cautions.ts";
 import { sources } from "./sources.ts";
 import { positive, woodDensity, woodMethod } from "./wood-method.ts";
 
@@ -40,13 +41,5 @@ export const torsionShearModulusMethod = woodMethod({
   run: ({ density, frequency, length, width, thickness }) => ({
     shearModulus: torsionShearModulus(density, frequency, length, width, thickness),
   }),
-  cautions: ({ length, width }) =>
-    length < LONG * width
-      ? [
-          {
-            code: "shape-too-short",
-            facts: { what: "Length over width", ratio: (length / width).toFixed(1), limit: LONG },
-          },
-        ]
-      : [],
+  cautions: ({ length, width }) => shortShapeCautions("Length over width", length, width, LONG),
 });

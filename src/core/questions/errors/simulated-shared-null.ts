@@ -1,6 +1,7 @@
 import type { Generator } from "../../base/index.ts";
 import { quantile, quickNormalQuantile } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
+import { placeAmongDraws } from "../resampling/place-among-draws.ts";
 import type { SharedMeasurement } from "./shared-measurement-null.ts";
 
 export type SimulatedSharedNull = {
@@ -37,15 +38,12 @@ export function simulatedSharedNull(
     correlations[world] = r;
     slopes[world] = r * Math.sqrt(spread(y) / spread(x));
   }
-  const middle = quantile(slopes, 0.5);
-  const far =
-    found === null ? 0 : slopes.filter((slope) => Math.abs(slope - middle) >= Math.abs(found - middle)).length;
   return {
     correlationLow: quantile(correlations, 0.025),
     correlationHigh: quantile(correlations, 0.975),
     slopeLow: quantile(slopes, 0.025),
     slopeHigh: quantile(slopes, 0.975),
-    p: found === null ? null : (far + 1) / (worlds + 1),
+    p: found === null ? null : placeAmongDraws(slopes, found).p,
   };
 }
 

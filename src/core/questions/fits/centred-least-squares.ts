@@ -16,7 +16,11 @@ function centresOf(X: readonly Float64Array[]): Float64Array {
   const centres = new Float64Array(X.length);
   if (!X[0]?.every((value) => value === 1)) return centres;
   for (const [j, column] of X.entries()) {
-    const [low, high] = column.reduce(([a, b], v) => [Math.min(a, v), Math.max(b, v)], [Infinity, -Infinity]);
+    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (let i = 0; i < column.length; i++) {
+      low = Math.min(low, column[i] as number);
+      high = Math.max(high, column[i] as number);
+    }
     const nearest = low > 0 ? low : high < 0 ? -high : 0;
     if (j > 0 && high > low && nearest > FAR * (high - low)) centres[j] = column[0] as number;
   }

@@ -45,7 +45,7 @@ function slopeAt(data: Logistic, b: Float64Array, held: number | null, bent: boo
   const score = new Float64Array(p);
   // Steps by the information alone are twice too long for a record that is a group of its own, and go to and fro. The penalty bends the height as
   // well: with it each record counts 1 + leverage times.
-  const bend = new Float64Array(p * p);
+  const bend = bent ? new Float64Array(p * p) : information;
   for (let i = 0; i < y.length; i++) {
     const pi = chance[i] as number;
     const isYes = (y[i] as number) === 1;
@@ -62,7 +62,8 @@ function slopeAt(data: Logistic, b: Float64Array, held: number | null, bent: boo
           (inverse[a * p + c] as number);
     const pull = (y[i] as number) - pi + pi * (1 - pi) * leverage * (0.5 - pi);
     for (let j = 0; j < p; j++) score[j] = (score[j] as number) + pull * ((X[j] as Float64Array)[i] as number);
-    const weight = pi * (1 - pi) * (bent ? 1 + leverage : 1);
+    if (!bent) continue;
+    const weight = pi * (1 - pi) * (1 + leverage);
     for (let a = 0; a < p; a++)
       for (let c = 0; c < p; c++)
         bend[a * p + c] =

@@ -6,6 +6,7 @@ import {
   generatorFromSeed,
   quickNormalQuantile,
 } from "../../numerics/index.ts";
+import { usualSeed } from "../resampling/usual-seed.ts";
 import { firthFit, type Logistic } from "./firth-fit.ts";
 
 const MOST_REACHES = 60;
@@ -13,7 +14,6 @@ const MOST_REACHES = 60;
 const KEPT = 4;
 /** Starts all about, from which an end is tried once more. */
 const SCATTERED = 24;
-const SEED = 20260314;
 /** More records than this are seldom parted so nearly that the profile has several tops. */
 const FEW = 200;
 
@@ -52,7 +52,7 @@ export function firthProfile(data: Logistic, top: Climbed, at: number, error: nu
   };
   // A top that nothing so far has led to may still be higher at an end: from there the search for the end goes on.
   const higherAt = (value: number): Climbed | null => {
-    const generator = generatorFromSeed(SEED).split("starts of a profile");
+    const generator = generatorFromSeed(usualSeed).split("starts of a profile");
     const normal = () => quickNormalQuantile(generator.next() || 2 ** -54);
     for (let start = 0; start < SCATTERED && data.y.length <= FEW; start++) {
       const place = top.place.map((one, j) => (j === at ? value : one * (1 + 3 * normal()) + 2 * normal()));

@@ -9,6 +9,7 @@ import { exactTableP } from "../counts/exact-table-p.ts";
 import { fisherProbabilities } from "../counts/fisher-probabilities.ts";
 import { knownNumber } from "../inputs/known-number.ts";
 import { levelFrom, levelInput } from "../inputs/level-input.ts";
+import { usualSeed } from "../resampling/usual-seed.ts";
 
 type Table = readonly (readonly number[])[];
 
@@ -17,7 +18,6 @@ const MOST_TABLES = 1_000_000;
 const MOST_RECORDS = 1_000_000;
 const DEALT = 100_000_000;
 const DRAWS = 100_000;
-const SEED = 20260314;
 
 function twoByTwo(table: Table, level: number, inputs: MethodInputs): Outcome<MethodFields> {
   const [[a = 0, b = 0] = [], [c = 0, d = 0] = []] = table;
@@ -52,7 +52,7 @@ function larger(table: Table, inputs: MethodInputs): Outcome<MethodFields> {
   if (exact !== null) return succeeded({ n, p: exact, chosen: "exact: every table with these margins" });
   if (n > MOST_RECORDS) return declined("too-large", { name: "the sum of the table", most: String(MOST_RECORDS) });
   const draws = Math.max(1000, Math.min(wanted, Math.floor(DEALT / n)));
-  const seed = typeof inputs.seed === "number" ? inputs.seed : SEED;
+  const seed = typeof inputs.seed === "number" ? inputs.seed : usualSeed;
   const p = drawnTableP(kept, draws, generatorFromSeed(seed).split("tables"));
   const why =
     inputs.draws === undefined ? "too many tables have these margins to walk them all" : "draws were asked for";
@@ -91,7 +91,7 @@ export const fisherExact: Method = {
       atMost: 10_000_000,
       meaning: "tables to draw instead of walking them all, for more than two rows or columns",
     },
-    seed: { kind: "number", optional: true, meaning: `seed of the draws, ${SEED} unless given` },
+    seed: { kind: "number", optional: true, meaning: `seed of the draws, ${usualSeed} unless given` },
   },
   fields: {
     n: { meaning: "records counted" },

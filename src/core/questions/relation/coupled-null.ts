@@ -1,19 +1,18 @@
 import { drawToFront, generatorFromSeed, leastSquares, quantile, quickNormalQuantile } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
 
+import { type PlaceAmongDraws, placeAmongDraws } from "../resampling/place-among-draws.ts";
+import { usualSeed } from "../resampling/usual-seed.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { SharedError } from "./shared-errors.ts";
 
 /** What the records would show if only the errors of shared measurements tied y to x. Correlations are of what the rest of the design leaves of y and x. */
-export type CoupledNull = {
+export type CoupledNull = PlaceAmongDraws & {
   /** The correlation that the records have. */
   readonly seen: number;
-  /** Middle and 95 % of the drawn ones. */
-  readonly middle: number;
+  /** 95 % of the drawn ones lie between these. */
   readonly low: number;
   readonly high: number;
-  /** Share of draws as far from the middle as what was seen, the records counted as one of them. */
-  readonly p: number;
   readonly seed: number;
 };
 
@@ -22,7 +21,6 @@ const WORK = 200_000;
 const [FEWEST, MOST_DRAWS] = [99, 999];
 /** Of more records than this as many are taken: the answer is then the warier one. */
 const MOST = 2000;
-const SEED = 20260314;
 
 /** What the other columns of the design leave of some values, at evenly spread records. */
 function left(design: RelationDesign, values: Float64Array, place: number, at: Int32Array): Float64Array {
@@ -37,13 +35,13 @@ function left(design: RelationDesign, values: Float64Array, place: number, at: I
  * Source: the null of K. Pearson (1897), Proc. Royal Society 60, 489-498, drawn with the stated uncertainties; p after Davison and Hinkley (1997), section 4.2.
  */
 export function coupledNull(design: RelationDesign, which: number, errors: readonly SharedError[]): CoupledNull | null {
-  const place = design.slopes[which];
+  const column = design.slopes[which];
   const [x, n] = [design.x[which], design.y.length];
-  if (place === undefined || !x) return null;
+  if (column === undefined || !x) return null;
   const size = Math.min(n, MOST);
   const at = Int32Array.from({ length: size }, (_, i) => Math.floor((i * n) / size));
-  const [ownX, ownY] = [left(design, x, place, at), left(design, design.y, place, at)];
-  const generator = generatorFromSeed(SEED).split("shared errors");
+  const [ownX, ownY] = [left(design, x, column, at), left(design, design.y, column, at)];
+  const generator = generatorFromSeed(usualSeed).split("shared errors");
   const [drawnX, drawnY, deck] = [new Float64Array(size), new Float64Array(size), ownY.slice()];
   const words = new Uint32Array(size);
   const draws = Math.max(FEWEST, Math.min(MOST_DRAWS, Math.floor(WORK / size)));
@@ -59,15 +57,14 @@ export function coupledNull(design: RelationDesign, which: number, errors: reado
       }
     return correlation(drawnX, drawnY);
   });
-  const [seen, middle] = [correlation(ownX, ownY), quantile(drawn, 0.5)];
-  if (!Number.isFinite(seen) || !Number.isFinite(middle)) return null;
-  const far = drawn.filter((r) => Math.abs(r - middle) >= Math.abs(seen - middle)).length;
+  const seen = correlation(ownX, ownY);
+  const place = placeAmongDraws(drawn, seen);
+  if (!Number.isFinite(seen) || !Number.isFinite(place.middle)) return null;
   return {
     seen,
-    middle,
+    ...place,
     low: quantile(drawn, 0.025),
     high: quantile(drawn, 0.975),
-    p: (far + 1) / (draws + 1),
-    seed: SEED,
+    seed: usualSeed,
   };
 }

@@ -1,18 +1,15 @@
 import type { QuantityColumn } from "../../columns/index.ts";
-import { drawToFront, generatorFromSeed, leastSquares, quantile } from "../../numerics/index.ts";
+import { drawToFront, generatorFromSeed, leastSquares } from "../../numerics/index.ts";
 import { correlation } from "../fits/correlation.ts";
-
+import { type PlaceAmongDraws, placeAmongDraws } from "../resampling/place-among-draws.ts";
+import { usualSeed } from "../resampling/usual-seed.ts";
 import { errorsOf } from "./errors-of.ts";
 import type { RelationDesign } from "./relation-design.ts";
 import type { RelationInput } from "./relation-input.ts";
 
-/** The correlation that arithmetic alone gives: middle, and the share of draws as far from it as what the records have. */
-export type DealtNull = { readonly middle: number; readonly p: number };
-
 const DRAWS = 199;
 /** More records than this tell the share of arithmetic no better, and cost time. */
 const MOST = 500;
-const SEED = 20260314;
 
 /** ln of a measured column and the exponent d ln(computed) / d ln(measured) at each of some rows; null where one is not above zero or no error is stated. */
 function powerIn(computed: QuantityColumn, source: QuantityColumn, rows: Int32Array) {
@@ -38,7 +35,7 @@ export function dealtNull(
   design: RelationDesign,
   which: number,
   sources: readonly QuantityColumn[],
-): DealtNull | null {
+): PlaceAmongDraws | null {
   const [x, place, n] = [input.x[which], design.slopes[which], design.y.length];
   if (!x || place === undefined) return null;
   const deals = input.y.origin.from === "formula" ? "y" : "x";
@@ -55,7 +52,7 @@ export function dealtNull(
   const left = (values: Float64Array) => leastSquares(others, term(values)).residuals;
   const valuesOf = (column: QuantityColumn) => Float64Array.from(rows, (row) => column.values[row] as number);
   const [own, kept] = [valuesOf(computed), left(valuesOf(other))];
-  const generator = generatorFromSeed(SEED).split("dealt out");
+  const generator = generatorFromSeed(usualSeed).split("dealt out");
   const [deck, words] = [Float64Array.from({ length: size }, (_, i) => i), new Uint32Array(size)];
   const drawn = Float64Array.from({ length: DRAWS }, () => {
     drawToFront(deck, size, generator, words);
@@ -69,8 +66,7 @@ export function dealtNull(
     });
     return correlation(left(dealt), kept);
   });
-  const [seen, middle] = [correlation(left(own), kept), quantile(drawn, 0.5)];
-  if (!Number.isFinite(seen) || !Number.isFinite(middle)) return null;
-  const far = drawn.filter((r) => Math.abs(r - middle) >= Math.abs(seen - middle)).length;
-  return { middle, p: (far + 1) / (DRAWS + 1) };
+  const seen = correlation(left(own), kept);
+  const found = placeAmongDraws(drawn, seen);
+  return Number.isFinite(seen) && Number.isFinite(found.middle) ? found : null;
 }

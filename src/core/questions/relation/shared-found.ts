@@ -3,6 +3,7 @@ import type { QuantityColumn } from "../../columns/index.ts";
 import { numberInWords } from "../../units/index.ts";
 import { directionAmong } from "../among-questions.ts";
 import { columnInWords } from "../column-in-words.ts";
+import type { PlaceAmongDraws } from "../resampling/place-among-draws.ts";
 import { rootsOf } from "../trace-of-answer.ts";
 import { coupledNull } from "./coupled-null.ts";
 import { dealtNull } from "./dealt-null.ts";
@@ -21,7 +22,7 @@ export type SharedFound = {
 const figure = (r: number): string => numberInWords(r, 0.01);
 
 /** Whether the records show more than a drawn world without a law: seldom as far from its middle, and not on the way to it. */
-const isMore = (seen: number, { middle, p }: { readonly middle: number; readonly p: number }): boolean =>
+const isMore = (seen: number, { middle, p }: PlaceAmongDraws): boolean =>
   p < 0.05 && !(middle * seen > 0 && Math.abs(middle) >= Math.abs(seen));
 
 function check(id: string, name: string, value: number, passed: boolean, what: string, seen: number): Check {

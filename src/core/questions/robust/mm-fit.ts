@@ -1,11 +1,10 @@
-import { leastSquares, positiveDefinite } from "../../numerics/index.ts";
+import { mean, positiveDefinite } from "../../numerics/index.ts";
 import { bisquare } from "./bisquare.ts";
 import type { RobustFit } from "./huber-fit.ts";
 import type { SFit, STuning } from "./s-fit.ts";
+import { settledFit } from "./settled-fit.ts";
 
 const MOST_STEPS = 2000;
-
-const mean = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** X' v for each column of X. */
 const against = (X: readonly Float64Array[], v: Float64Array): Float64Array =>
@@ -89,26 +88,9 @@ export function mmFit(
   tuning: STuning,
 ): RobustFit | null {
   const weightsOf = (residuals: Float64Array) => residuals.map((r) => bisquare.weight(r / (c * s.scale)));
-  let [coefficients, residuals] = [s.coefficients, s.residuals];
-  let [least, since] = [Number.POSITIVE_INFINITY, 0];
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const fit = leastSquares(X, y, weightsOf(residuals));
-    if (fit.rank < X.length) return null;
-    const moved =
-      Math.hypot(...fit.coefficients.map((b, j) => b - (coefficients[j] as number))) /
-      Math.max(1, Math.hypot(...fit.coefficients));
-    since = moved < least ? 0 : since + 1;
-    least = Math.min(least, moved);
-    [coefficients, residuals] = [fit.coefficients, fit.residuals];
-    // Rounding may keep the last digits moving.
-    if (moved <= 1e-14 || (least < 1e-11 && since > 10))
-      return {
-        coefficients,
-        residuals,
-        scale: s.scale,
-        weights: weightsOf(residuals),
-        covariance: covarianceOf(X, residuals, s, c, tuning),
-      };
-  }
-  return null;
+  const plane = settledFit(X, y, s, weightsOf, MOST_STEPS);
+  if (!plane) return null;
+  const { coefficients, residuals } = plane;
+  const covariance = covarianceOf(X, residuals, s, c, tuning);
+  return { coefficients, residuals, scale: s.scale, weights: weightsOf(residuals), covariance };
 }
