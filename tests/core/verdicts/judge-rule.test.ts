@@ -62,6 +62,28 @@ it("uses every record of a rule without a date", () => {
   expect(judged(falling, null).rows.used).toHaveLength(30);
 });
 
+/** "when it is light, expect it is short", met and held at the records where the lists have 1. */
+const judgeHolding = (
+  table: ReturnType<typeof tableOf>,
+  atLeast: { readonly hold: number; readonly of: number } | null,
+  met: Int8Array,
+  held: Int8Array,
+) =>
+  judgeRule({
+    table,
+    asked: 1,
+    rule: {
+      claims: "holds",
+      words: "",
+      stated: null,
+      within: null,
+      mask: null,
+      atLeast,
+      when: { words: "it is light", holds: met },
+      expect: { words: "it is short", holds: held },
+    },
+  });
+
 it("needs a rate that surely reaches the share claimed", () => {
   const y = quantity(
     "sustain",
@@ -70,20 +92,12 @@ it("needs a rate that surely reaches the share claimed", () => {
   );
   const table = tableOf([y]);
   const holds = (hold: number, of: number, expected: number): ReturnType<typeof judgeRule> =>
-    judgeRule({
+    judgeHolding(
       table,
-      asked: 1,
-      rule: {
-        claims: "holds",
-        words: "",
-        stated: null,
-        within: null,
-        mask: null,
-        atLeast: { hold, of },
-        when: { words: "it is light", holds: new Int8Array(20).fill(1) },
-        expect: { words: "it is short", holds: Int8Array.from({ length: 20 }, (_, at) => (at < expected ? 1 : 0)) },
-      },
-    });
+      { hold, of },
+      new Int8Array(20).fill(1),
+      Int8Array.from({ length: 20 }, (_, at) => (at < expected ? 1 : 0)),
+    );
   expect(holds(1, 2, 18)).toMatchObject({ verdict: "kept" }); // Wilson 0.699 … 0.972
   expect(holds(9, 10, 18)).toMatchObject({ verdict: "cannot-tell" });
   expect(holds(9, 10, 8)).toMatchObject({ verdict: "broken" });
@@ -98,23 +112,12 @@ it("without a share claimed sets how often it holds beside how often it holds an
     ),
   ]);
   const beside = (held: number, otherwise: number) =>
-    judgeRule({
+    judgeHolding(
       table,
-      asked: 1,
-      rule: {
-        claims: "holds",
-        words: "",
-        stated: null,
-        within: null,
-        mask: null,
-        atLeast: null,
-        when: { words: "it is light", holds: Int8Array.from({ length: 20 }, (_, at) => (at < 10 ? 1 : 0)) },
-        expect: {
-          words: "it is short",
-          holds: Int8Array.from({ length: 20 }, (_, at) => (at % 10 < (at < 10 ? held : otherwise) ? 1 : 0)),
-        },
-      },
-    });
+      null,
+      Int8Array.from({ length: 20 }, (_, at) => (at < 10 ? 1 : 0)),
+      Int8Array.from({ length: 20 }, (_, at) => (at % 10 < (at < 10 ? held : otherwise) ? 1 : 0)),
+    );
   // Wilson's 0.596 to 0.982 alone would clear 5 of 10; Newcombe's difference runs from -0.003.
   expect(beside(9, 5)).toMatchObject({ verdict: "cannot-tell", method: { id: "proportion-difference" } });
   expect(beside(10, 2)).toMatchObject({ verdict: "kept" });
